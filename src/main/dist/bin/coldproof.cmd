@@ -1,0 +1,8 @@
+@echo off
+rem Starts coldproof from wherever this folder lies. Honours JAVA_HOME.
+setlocal
+set "home=%~dp0.."
+set "java=java"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
+"%java%" -XX:+UseSerialGC -Xshare:auto "-XX:SharedArchiveFile=%home%\lib\coldproof.jsa" -Xlog:disable -Xlog:all=error:stderr -jar "%home%\lib\coldproof.jar" %*
+exit /b %ERRORLEVEL%

@@ -1,0 +1,59 @@
+package coldproof.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import coldproof.quantity.QuantityText.Bare;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class QuantityTextTest {
+    /** Unit definitions: SI brochure, 9th ed. (2019); mile 1609.344 m and knot 1852 m/h by definition; °F = 1.8 °C + 32. */
+    @ParameterizedTest(name = "{0} is {2} {1}")
+    @CsvSource(delimiter = '|', value = {
+        "3 %|PERCENT|3", "3,5%|PERCENT|3.5", "-2 %|PERCENT|-2", "21 °C|TEMPERATURE|21", "-9C|TEMPERATURE|-9", "−9 °C|TEMPERATURE|-9",
+        "15 °F|TEMPERATURE|-9.444444444444445", "264 K|TEMPERATURE|-9.149999999999977", "4 min|TIME|240", "1 h 30 min|TIME|5400",
+        "3h|TIME|10800", "90 s|TIME|90", "3 m/s|SPEED|3", "36 km/h|SPEED|10", "10 mph|SPEED|4.4704", "38W|POWER|38", "38000 mW|POWER|38",
+        "4.1 GHz|CLOCK|4100", "4100MHz|CLOCK|4100", "60 Wh|ENERGY|60", "3 K|TEMPERATURE_DIFFERENCE|3", "450 m|LENGTH|450",
+    })
+    void readsWhatPeopleWrite(String text, Dimension dimension, double expected) {
+        assertEquals(expected, QuantityText.read(text, dimension, Bare.REFUSED), 1e-12 * Math.max(1, Math.abs(expected)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "abc", "1,500.0 %", "3 % 4 %", "NaN %", "1e999 %", "--3 %", "3 apples", "Infinity %", "3"})
+    void refusesWhatIsNoPercentage(String text) {
+        assertThrows(QuantityText.Unreadable.class, () -> QuantityText.read(text, Dimension.PERCENT, Bare.REFUSED));
+    }
+
+    @Test
+    void refusesATemperatureBelowAbsoluteZero() {
+        assertThrows(QuantityText.Unreadable.class, () -> QuantityText.read("-300 °C", Dimension.TEMPERATURE, Bare.REFUSED));
+    }
+
+    @Test
+    void takesABareNumberOnlyWhereAllowed() {
+        assertEquals(3, QuantityText.read("3", Dimension.PERCENT, Bare.ALLOWED));
+    }
+
+    @Test
+    void powerAndClockUnitsKeepTheirCase() {
+        assertEquals(0.005, QuantityText.read("5 mW", Dimension.POWER, Bare.REFUSED), 1e-15);
+        assertThrows(QuantityText.Unreadable.class, () -> QuantityText.read("5 mw", Dimension.POWER, Bare.REFUSED));
+    }
+
+    @Test
+    void nearestWordsComeByEditDistance() {
+        assertEquals(java.util.List.of("ambient"), NearestWord.of("ambeint", java.util.List.of("ambient", "fan")));
+        assertEquals(java.util.List.of(), NearestWord.of("zzz", java.util.List.of("ambient", "fan")));
+    }
+
+    @Test
+    void percentAndLogComeBackToTheStart() {
+        for (double percent : new double[] {-50, -3, 0, 1e-9, 3, 250}) {
+            assertEquals(percent, LogRatio.ofPercent(percent).percent(), 1e-12 * Math.max(1, Math.abs(percent)));
+        }
+    }
+}
