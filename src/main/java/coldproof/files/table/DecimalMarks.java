@@ -1,0 +1,53 @@
+package coldproof.files.table;
+
+/**
+ * Which decimal marks a column and its table use, to tell a decimal comma from one between thousands.
+ *
+ * @param pointInColumn some number of the column has a point
+ * @param pointInTable some number anywhere has a point
+ * @param onlyThousands every comma in the column has three digits behind it
+ */
+record DecimalMarks(boolean pointInColumn, boolean pointInTable, boolean onlyThousands) {
+
+    static DecimalMarks of(Table table, int column) {
+        boolean pointInColumn = false;
+        boolean pointInTable = false;
+        boolean onlyThousands = true;
+        for (Table.Row row : table.rows()) {
+            for (int i = 0; i < row.cells().size(); i++) {
+                String cell = row.text(i);
+                boolean point = isNumberWith('.', cell);
+                pointInTable |= point;
+                pointInColumn |= point && i == column;
+                if (i == column && isNumberWith(',', cell)) {
+                    onlyThousands &= cell.length() - cell.indexOf(',') == 4;
+                }
+            }
+        }
+        return new DecimalMarks(pointInColumn, pointInTable, onlyThousands);
+    }
+
+    boolean commaMeansTwoThings() {
+        return pointInColumn || pointInTable && onlyThousands;
+    }
+
+    String elsewhere() {
+        return pointInColumn ? "other cells of the column have" : "other columns have";
+    }
+
+    private static boolean isNumberWith(char mark, String cell) {
+        int marks = 0;
+        int digits = 0;
+        for (int i = 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits++;
+            } else if (c == mark) {
+                marks++;
+            } else if (!(i == 0 && (c == '-' || c == '+'))) {
+                return false;
+            }
+        }
+        return marks == 1 && digits > 0;
+    }
+}
