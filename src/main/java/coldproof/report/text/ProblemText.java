@@ -1,0 +1,51 @@
+package coldproof.report.text;
+
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import java.util.List;
+
+/** Problems as a person reads them: the place and what is wrong, the line with the spot marked, what was expected, what to do. */
+public final class ProblemText {
+    private static final int WIDEST_EXCERPT = 74;
+
+    private ProblemText() {}
+
+    /** All problems, a blank line between two, each line ended. */
+    public static String of(List<Problem> problems) {
+        StringBuilder out = new StringBuilder();
+        for (Problem problem : problems) {
+            if (!out.isEmpty()) {
+                out.append('\n');
+            }
+            one(problem, out);
+        }
+        return out.toString();
+    }
+
+    private static void one(Problem problem, StringBuilder out) {
+        Place where = problem.where();
+        out.append(Harmless.line(where.text())).append(": ").append(Harmless.line(problem.what())).append('\n');
+        excerpt(where, out);
+        if (!problem.expected().isBlank()) {
+            String nearest = problem.nearest().isEmpty() ? "" : " Nearest: " + String.join(", ", problem.nearest()) + ".";
+            Wrap.indented("Expected " + Harmless.line(problem.expected()) + "." + Harmless.line(nearest), "  ", 80, out);
+        } else if (!problem.nearest().isEmpty()) {
+            Wrap.indented("Nearest: " + Harmless.line(String.join(", ", problem.nearest())) + ".", "  ", 80, out);
+        }
+        Wrap.indented(Harmless.line(problem.remedy()), "  ", 80, out);
+    }
+
+    private static void excerpt(Place where, StringBuilder out) {
+        if (where.excerpt().isBlank()) {
+            return;
+        }
+        int column = Math.max(1, where.column());
+        int from = Math.max(0, Math.min(column - 1, where.excerpt().length()) - WIDEST_EXCERPT + 20);
+        String line = where.excerpt().substring(from, Math.min(where.excerpt().length(), from + WIDEST_EXCERPT));
+        out.append("    ").append(Harmless.line(line)).append('\n');
+        if (where.column() > 0) {
+            int marks = Math.max(1, Math.min(where.width(), WIDEST_EXCERPT - (column - 1 - from)));
+            out.append("    ").append(" ".repeat(Math.max(0, column - 1 - from))).append("^".repeat(marks)).append('\n');
+        }
+    }
+}
