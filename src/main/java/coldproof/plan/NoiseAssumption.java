@@ -1,0 +1,21 @@
+package coldproof.plan;
+
+import java.util.OptionalDouble;
+
+/**
+ * The noise planned with, and how well it is known.
+ *
+ * @param runCvPercent run-to-run coefficient of variation, percent
+ * @param sessionCvPercent session-to-session coefficient of variation, percent; 0 when there is none or it is not known
+ * @param runDf degrees of freedom behind the run-to-run noise, where it was measured
+ * @param sessionDf degrees of freedom behind the session-to-session noise, where it was measured
+ * @param from where it comes from, in words, such as "pilot" or "guess"
+ */
+public record NoiseAssumption(double runCvPercent, double sessionCvPercent, OptionalDouble runDf, OptionalDouble sessionDf, String from) {
+    /** Refuses negative noise. */
+    public NoiseAssumption {
+        if (!(runCvPercent >= 0 && sessionCvPercent >= 0)) {
+            throw new IllegalArgumentException("noise must be 0 % or more, not " + runCvPercent + " % and " + sessionCvPercent + " %");
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package coldproof.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that was decided before the first trial. Consistent by construction: the reader reports contradictions, this type refuses them.
+ *
+ * @param title the question in a sentence
+ * @param device what is tested
+ * @param metric what is measured
+ * @param compare the question
+ * @param mattersPercent the smallest change worth having, percent, above 0
+ * @param claim what is to be shown
+ * @param factors all factors, in order
+ * @param noise the noise planned with, where known
+ * @param errors the accepted rates of wrong answers
+ * @param looks how often the data are judged: 1 is once at the end
+ * @param layout the arrangement
+ * @param budget costs in time
+ * @param start start conditions
+ * @param abort limits that end a trial
+ * @param workload what a trial runs
+ * @param seed drives the run order
+ */
+public record Plan(String title, String device, Metric metric, Comparison compare, double mattersPercent, Claim claim, List<Factor> factors,
+        Optional<NoiseAssumption> noise, Errors errors, int looks, Layout layout, Budget budget, StartConditions start, AbortLimits abort,
+        Workload workload, long seed) {
+    /** Refuses what contradicts itself. */
+    public Plan {
+        factors = List.copyOf(factors);
+        if (!(mattersPercent > 0 && mattersPercent < 1000)) {
+            throw new IllegalArgumentException("matters " + mattersPercent + " % is outside (0, 1000) %");
+        }
+        String compared = compare.factor();
+        if (factors.stream().noneMatch(factor -> factor.name().equals(compared))) {
+            throw new IllegalArgumentException("the compared factor " + compared + " is not among the factors");
+        }
+    }
+
+    /** The factor of the question. */
+    public Factor comparedFactor() {
+        return factor(compare.factor());
+    }
+
+    /**
+     * The factor with this name.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public Factor factor(String name) {
+        return factors.stream().filter(factor -> factor.name().equals(name)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no factor is called " + name));
+    }
+
+    /** The factor that is set once a session and has several levels, if there is one. */
+    public Optional<Factor> sessionFactor() {
+        return factors.stream().filter(factor -> factor.change() == Change.PER_SESSION && factor.levels().size() > 1).findFirst();
+    }
+
+    /** Whether the compared factor is set once a session. */
+    public boolean comparesSessions() {
+        return comparedFactor().change() == Change.PER_SESSION;
+    }
+}
