@@ -1,0 +1,161 @@
+package coldproof.face.cli;
+
+import coldproof.quantity.Dimension;
+import coldproof.quantity.NearestWord;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.QuantityText;
+import coldproof.quantity.QuantityText.Bare;
+import coldproof.quantity.Refused;
+import coldproof.report.json.JsonObject;
+import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import picocli.CommandLine.ParseResult;
+
+/** One call of a verb: its options with units read, and where the answer goes. */
+final class Invocation {
+    private final ParseResult parsed;
+    private final Streams streams;
+
+    Invocation(ParseResult parsed, Streams streams) {
+        this.parsed = parsed;
+        this.streams = streams;
+    }
+
+    boolean has(String option) {
+        return parsed.hasMatchedOption(option);
+    }
+
+    Optional<String> text(String option) {
+        return Optional.ofNullable(parsed.matchedOptionValue(option, (String) null));
+    }
+
+    String need(String option, String example) {
+        return text(option).orElseThrow(() -> refused(option, "it is missing", example, "Add " + option + " " + example + "."));
+    }
+
+    List<String> texts(String option) {
+        return parsed.matchedOptionValue(option, List.<String>of());
+    }
+
+    List<String> arguments() {
+        return parsed.matchedPositionalValue(0, List.<String>of());
+    }
+
+    boolean flag(String option) {
+        return parsed.matchedOptionValue(option, Boolean.FALSE);
+    }
+
+    boolean json() {
+        return flag("--json");
+    }
+
+    Path study() {
+        return path("--study").orElse(Path.of(""));
+    }
+
+    Optional<Path> path(String option) {
+        return text(option).map(text -> pathOf(option, text));
+    }
+
+    static Path pathOf(String what, String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException broken) {
+            throw refused(what, "\"" + text + "\" is no file name here", "a file or folder name", "Correct the name.");
+        }
+    }
+
+    OptionalDouble quantity(String option, Dimension dimension) {
+        Optional<String> text = text(option);
+        if (text.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(QuantityText.read(text.get(), dimension, Bare.ALLOWED));
+        } catch (QuantityText.Unreadable unreadable) {
+            throw refused(option, "\"" + text.get() + "\" is " + reason(unreadable), dimension.expected(), "Correct the value of " + option + ".");
+        }
+    }
+
+    /** A percentage inside the open interval; the default where the option is not given. */
+    double percentBetween(String option, double low, double high, double otherwise) {
+        double percent = quantity(option, Dimension.PERCENT).orElse(otherwise);
+        if (!(percent > low && percent < high)) {
+            throw refused(option, percent + " % is out of range", "above " + low + " % and below " + high + " %", "Correct the value of " + option + ".");
+        }
+        return percent;
+    }
+
+    private static String reason(QuantityText.Unreadable unreadable) {
+        int colon = unreadable.getMessage().indexOf(": expected");
+        return colon < 0 ? unreadable.getMessage() : unreadable.getMessage().substring(0, colon);
+    }
+
+    OptionalInt whole(String option, int smallest, int largest) {
+        Optional<String> text = text(option);
+        if (text.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (text.get().matches("\\d{1,9}")) {
+            int number = Integer.parseInt(text.get());
+            if (number >= smallest && number <= largest) {
+                return OptionalInt.of(number);
+            }
+        }
+        throw refused(option, "\"" + text.get() + "\" does not do", "a whole number from " + smallest + " to " + largest, "Correct the value of " + option + ".");
+    }
+
+    double number(String option, double otherwise) {
+        Optional<String> text = text(option);
+        if (text.isEmpty()) {
+            return otherwise;
+        }
+        try {
+            return QuantityText.number(text.get());
+        } catch (QuantityText.Unreadable unreadable) {
+            throw refused(option, "\"" + text.get() + "\" is " + unreadable.getMessage(), "a number", "Correct the value of " + option + ".");
+        }
+    }
+
+    String word(String option, List<String> valid, String otherwise) {
+        String word = text(option).orElse(otherwise);
+        if (!valid.contains(word)) {
+            throw wrongWord(option, word, valid);
+        }
+        return word;
+    }
+
+    static Refused wrongWord(String what, String word, List<String> valid) {
+        return new Refused(new Problem("\"" + word + "\" is not a word for it", Place.named(what), "one of: " + String.join(", ", valid),
+                NearestWord.of(word, valid), "Correct the word."));
+    }
+
+    static Refused refused(String option, String what, String expected, String remedy) {
+        return new Refused(Problem.of(what, Place.named(option), expected, remedy));
+    }
+
+    /** Writes the JSON document when asked for it, else the text. */
+    void answer(JsonObject json, String text) {
+        if (json()) {
+            streams.out().println(json.toText());
+        } else {
+            streams.out().print(text);
+        }
+        streams.out().flush();
+    }
+
+    /** Where progress and remarks go. */
+    PrintWriter messages() {
+        return streams.err();
+    }
+
+    Streams streams() {
+        return streams;
+    }
+}

@@ -1,0 +1,40 @@
+package coldproof.face.cli;
+
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** Options as the verbs describe them; all values arrive as text, units are read by {@link Invocation}. */
+final class Options {
+    private Options() {}
+
+    /** An option with a value. */
+    static void value(CommandSpec spec, String name, String label, String purpose) {
+        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).description(purpose).build());
+    }
+
+    /** An option that may stand several times. */
+    static void values(CommandSpec spec, String name, String label, String purpose) {
+        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity("1").description(purpose).build());
+    }
+
+    /** A switch. */
+    static void flag(CommandSpec spec, String name, String purpose) {
+        spec.addOption(OptionSpec.builder(name).type(boolean.class).description(purpose).build());
+    }
+
+    /** Arguments without a name. */
+    static void arguments(CommandSpec spec, String label, String arity, String purpose) {
+        spec.addPositional(PositionalParamSpec.builder().paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity(arity).description(purpose)
+                .build());
+    }
+
+    /** What every verb takes. */
+    static void common(CommandSpec spec) {
+        flag(spec, "--json", "One JSON document on standard output and nothing else.");
+        value(spec, "--study", "DIR", "The study folder (default: the current folder).");
+        flag(spec, "--no-color", "Plain text without colour.");
+        spec.addOption(OptionSpec.builder("--help", "-h").type(boolean.class).usageHelp(true).description("Show this help.").build());
+    }
+}

@@ -1,0 +1,31 @@
+package coldproof.face.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The list of verbs, in the order of the job. */
+final class Verbs {
+    private Verbs() {}
+
+    static List<VerbEntry> all() {
+        return List.of();
+    }
+
+    static Optional<VerbEntry> find(String name) {
+        return all().stream().filter(entry -> entry.name().equals(name)).findFirst();
+    }
+
+    static List<String> names() {
+        return all().stream().map(VerbEntry::name).toList();
+    }
+
+    static String overview() {
+        StringBuilder out = new StringBuilder("coldproof: plan, record and judge a before-and-after test of a computer\n\n"
+                + "  coldproof                 opens the console on the study in this folder\n  coldproof VERB [options]  does one thing; coldproof VERB --help explains it\n\n");
+        for (VerbEntry entry : all()) {
+            out.append(String.format(Locale.ROOT, "  %-10s %s%n", entry.name(), entry.purpose()));
+        }
+        return out.append("\nExit status: 0 done or PASS, 10 FAIL, 11 UNDECIDED, 2 wrong usage or input, 1 anything else.\n").toString();
+    }
+}

@@ -1,0 +1,35 @@
+package coldproof.reason.verdict;
+
+import coldproof.plan.Better;
+import coldproof.plan.Change;
+import coldproof.plan.Claim;
+import coldproof.plan.NoiseAssumption;
+import java.util.Optional;
+
+/**
+ * What is asked of the trials.
+ *
+ * @param factor the compared factor
+ * @param baseline the level compared with
+ * @param against the changed level
+ * @param better which way of the metric is good
+ * @param mattersPercent the smallest change worth having, percent, above 0
+ * @param claim what is to be shown
+ * @param falseAlarm two-sided error rate of a change that is none, in (0, 0.5]
+ * @param change how often the factor was set; empty: found from the trials
+ * @param carriedIn noise with degrees of freedom from earlier work, used where the trials have none of their own
+ */
+public record Question(String factor, String baseline, String against, Better better, double mattersPercent, Claim claim, double falseAlarm,
+        Optional<Change> change, Optional<NoiseAssumption> carriedIn) {
+    /** Refuses a question that cannot be judged. */
+    public Question {
+        if (!(mattersPercent > 0 && falseAlarm > 0 && falseAlarm <= 0.5)) {
+            throw new IllegalArgumentException("matters " + mattersPercent + " % must be above 0, false alarm " + falseAlarm + " in (0, 0.5]");
+        }
+    }
+
+    /** The margin on the log scale: {@code ln(1 + matters)}. */
+    public double margin() {
+        return Math.log1p(mattersPercent / 100);
+    }
+}
