@@ -35,7 +35,7 @@ record DecimalMarks(boolean pointInColumn, boolean pointInTable, boolean onlyTho
         return pointInColumn ? "other cells of the column have" : "other columns have";
     }
 
-    private static boolean isNumberWith(char mark, String cell) {
+    static boolean isNumberWith(char mark, String cell) {
         int marks = 0;
         int digits = 0;
         for (int i = 0; i < cell.length(); i++) {

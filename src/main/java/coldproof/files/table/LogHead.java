@@ -1,0 +1,91 @@
+package coldproof.files.table;
+
+import coldproof.trace.ColumnSample;
+import coldproof.trace.ColumnSample.CellKind;
+import coldproof.trace.TraceUnit;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the beginning of a log tells about it.
+ *
+ * @param name the file as the person knows it
+ * @param columns the columns with their first rows
+ * @param delimiter what stands between cells
+ * @param decimalComma whether numbers have a decimal comma
+ * @param firstDataLine no line before this one holds data, first is 1
+ */
+public record LogHead(String name, List<ColumnSample> columns, char delimiter, boolean decimalComma, int firstDataLine) {
+    /** Copies its list. */
+    public LogHead {
+        columns = List.copyOf(columns);
+    }
+
+    /** Names of the columns as written. */
+    public List<String> names() {
+        return columns.stream().map(ColumnSample::name).toList();
+    }
+
+    /** Numbers of the columns a name may mean, first is 0, by the rules of {@link Table#column}; empty when there is none. */
+    public List<Integer> find(String wanted) {
+        return Table.find(names(), wanted);
+    }
+
+    static LogHead of(String name, String sample) {
+        Layout layout = Layout.of(sample);
+        List<List<String>> rows = new ArrayList<>();
+        for (DelimitedLine line : DelimitedLine.split(sample, layout.delimiter(), Integer.MAX_VALUE)) {
+            if (line.line() >= layout.firstDataLine() && !line.isBlank() && !line.isRemark()) {
+                rows.add(line.texts());
+            }
+        }
+        boolean decimalComma = layout.delimiter() != ',' && usesDecimalComma(rows);
+        List<ColumnSample> columns = new ArrayList<>();
+        for (int i = 0; i < layout.columns().size(); i++) {
+            columns.add(sample(i, layout, rows, decimalComma));
+        }
+        return new LogHead(name, columns, layout.delimiter(), decimalComma, layout.firstDataLine());
+    }
+
+    private static boolean usesDecimalComma(List<List<String>> rows) {
+        int commas = 0;
+        int points = 0;
+        for (List<String> row : rows) {
+            for (String cell : row) {
+                commas += DecimalMarks.isNumberWith(',', cell.strip()) ? 1 : 0;
+                points += DecimalMarks.isNumberWith('.', cell.strip()) ? 1 : 0;
+            }
+        }
+        return commas > points;
+    }
+
+    private static ColumnSample sample(int index, Layout layout, List<List<String>> rows, boolean decimalComma) {
+        int[] kinds = new int[CellKind.values().length];
+        TimeText time = new TimeText();
+        String unit = layout.units().get(index);
+        double[] numbers = new double[rows.size()];
+        double[] times = new double[rows.size()];
+        for (int i = 0; i < rows.size(); i++) {
+            String cell = index < rows.get(i).size() ? rows.get(i).get(index).strip() : "";
+            numbers[i] = Double.NaN;
+            times[i] = Double.NaN;
+            if (!Table.isMissing(cell)) {
+                String own = CellNumber.unitIn(cell);
+                if (unit.isEmpty() && TraceUnit.named(own).isPresent()) {
+                    unit = own;
+                }
+                numbers[i] = CellNumber.of(cell, decimalComma, TraceUnit.named(unit).orElse(null));
+                byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
+                times[i] = time.seconds(bytes, 0, bytes.length);
+                kinds[(Double.isNaN(numbers[i]) ? time.kind() : CellKind.NUMBER).ordinal()]++;
+            }
+        }
+        CellKind kind = CellKind.NUMBER;
+        for (CellKind candidate : CellKind.values()) {
+            kind = kinds[candidate.ordinal()] > kinds[kind.ordinal()] ? candidate : kind;
+        }
+        boolean stamped = kind == CellKind.DATE_TIME || kind == CellKind.TIME_OF_DAY;
+        return new ColumnSample(index, layout.columns().get(index), unit, kind, stamped ? times : numbers);
+    }
+}

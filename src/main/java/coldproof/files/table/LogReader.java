@@ -1,0 +1,107 @@
+package coldproof.files.table;
+
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
+import coldproof.trace.RowSink;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.function.LongConsumer;
+import java.util.zip.GZIPInputStream;
+
+/**
+ * Reads telemetry of any size from delimited text, plain or packed with gzip: first the head, from which a person or a guess says which
+ * columns are wanted, then row after row into a {@link RowSink}, in constant memory.
+ */
+public final class LogReader {
+    private static final int SAMPLE = 1 << 20; // bytes of text looked at before reading: the whole of a usual trial
+
+    private LogReader() {}
+
+    /**
+     * Looks at the beginning of a log.
+     *
+     * @throws Refused if the file is missing, a folder or empty, or is no delimited text
+     * @throws UncheckedIOException if reading fails for a reason outside the file
+     */
+    public static LogHead head(Path file) {
+        return withStream(file, in -> {
+            byte[] sample = in.readNBytes(SAMPLE);
+            TextEncoding encoding = TextEncoding.of(sample, sample.length);
+            String text = encoding.decode(sample);
+            if (sample.length == SAMPLE) {
+                int end = Math.max(text.lastIndexOf('\n'), text.lastIndexOf('\r'));
+                text = end > 0 ? text.substring(0, end + 1) : text;
+            }
+            LogHead head = LogHead.of(file.toString(), text);
+            if (head.columns().isEmpty()) {
+                throw refuse(file, text.isBlank() ? "is empty" : "is no delimited text", "a line of column names and rows of numbers",
+                        "Give the log as delimited text.");
+            }
+            return head;
+        });
+    }
+
+    /**
+     * Reads all rows.
+     *
+     * @param head what {@link #head} found in this file
+     * @param wanted which columns to read, first is 0; the first of them is the time
+     * @param bytesRead told now and then how many bytes of text were read; for a packed file more than the file has
+     * @throws Refused if the file is gone or holds a line of unreasonable length
+     * @throws UncheckedIOException if reading fails for a reason outside the file
+     */
+    public static void scan(Path file, LogHead head, int[] wanted, RowSink sink, LongConsumer bytesRead) {
+        for (int column : wanted) {
+            if (column < 0 || column >= head.columns().size()) {
+                throw new IllegalArgumentException("column " + column + " is outside [0, " + head.columns().size() + ")");
+            }
+        }
+        withStream(file, in -> {
+            in.mark(SAMPLE + 1);
+            byte[] sample = in.readNBytes(SAMPLE);
+            TextEncoding encoding = TextEncoding.of(sample, sample.length);
+            in.reset();
+            in.skipNBytes(encoding.markBytes());
+            boolean wide = encoding.charset() != StandardCharsets.UTF_8 && encoding.charset() != StandardCharsets.ISO_8859_1;
+            new LogScanner(wide ? new Utf8Stream(in, encoding.charset()) : in, head, wanted, sink, bytesRead).scan();
+            return null;
+        });
+    }
+
+    private interface Reading<T> {
+        T from(InputStream in) throws IOException;
+    }
+
+    private static <T> T withStream(Path file, Reading<T> reading) {
+        if (Files.isDirectory(file)) {
+            throw refuse(file, "is a folder", "a log of telemetry", "Name the file inside it.");
+        }
+        try (InputStream raw = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
+            raw.mark(2);
+            byte[] magic = raw.readNBytes(2);
+            raw.reset();
+            boolean packed = Arrays.equals(magic, new byte[] {0x1f, (byte) 0x8b});
+            try (InputStream in = packed ? new BufferedInputStream(new GZIPInputStream(raw, 1 << 16), 1 << 16) : raw) {
+                return reading.from(in);
+            }
+        } catch (NoSuchFileException missing) {
+            throw refuse(file, "does not exist", "a log of telemetry", "Check the path; nothing was read.");
+        } catch (java.util.zip.ZipException | java.io.EOFException damaged) {
+            throw refuse(file, "is packed and damaged: " + damaged.getMessage(), "a whole gzip file or plain text", "Unpack it by hand and give the text.");
+        } catch (IOException failure) {
+            throw new UncheckedIOException("reading " + file, failure);
+        }
+    }
+
+    private static Refused refuse(Path file, String what, String expected, String remedy) {
+        return new Refused(Problem.of(what, Place.named(file.toString()), expected, remedy));
+    }
+}
