@@ -1,0 +1,118 @@
+package coldproof.files.journal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Second pass: orders the lines by sequence, follows the sums from line to line and says where the chain does not hold. */
+final class Chain {
+    private final List<Found> lines = new ArrayList<>();
+    private final List<Found> otherBranch = new ArrayList<>();
+    private final List<Damage> damages = new ArrayList<>();
+    private final List<Span> unreadable;
+
+    Chain(List<Found> found, List<Span> unreadable) {
+        this.unreadable = unreadable;
+        List<Found> ordered = inOrder(found);
+        Set<Long> branchSums = new HashSet<>();
+        Found last = null;
+        for (int i = 0; i < ordered.size();) {
+            int end = i + 1;
+            while (end < ordered.size() && ordered.get(end).sequence() == ordered.get(i).sequence()) {
+                end++;
+            }
+            Found chosen = choose(last, ordered.subList(i, end), branchSums);
+            if (chosen != null) {
+                link(last, chosen);
+                lines.add(chosen);
+                last = chosen;
+            }
+            i = end;
+        }
+    }
+
+    private List<Found> inOrder(List<Found> found) {
+        boolean sorted = true;
+        long highest = 0;
+        for (Found each : found) {
+            sorted &= each.sequence() > highest;
+            highest = Math.max(highest, each.sequence());
+        }
+        if (sorted) {
+            return found;
+        }
+        List<Found> ordered = new ArrayList<>(found);
+        ordered.sort(Comparator.comparingLong(Found::sequence)); // stable: equal sequences stay in the order of the file
+        return ordered;
+    }
+
+    /** Of the lines with one sequence number, the one that continues the chain; the others are repeats or another branch. */
+    private Found choose(Found last, List<Found> same, Set<Long> branchSums) {
+        if (same.size() == 1 && branchSums.isEmpty()) {
+            return same.get(0);
+        }
+        Found chosen = null;
+        for (Found each : same) {
+            boolean continues = last != null && each.line().previous() == last.line().sum();
+            boolean mayStand = !branchSums.contains(each.line().previous());
+            if (chosen == null && (continues || mayStand)) {
+                chosen = each;
+            }
+        }
+        for (Found each : same) {
+            if (each == chosen) {
+                continue;
+            }
+            if (chosen != null && each.line().sum() == chosen.line().sum()) {
+                damage(each, Damage.Kind.LINE_REPEATED, "it repeats line " + chosen.number() + " and counts once", 0);
+                continue;
+            }
+            branchSums.add(each.line().sum());
+            otherBranch.add(each);
+            damage(each, Damage.Kind.OTHER_BRANCH, "it is entry " + each.sequence() + " of another branch"
+                    + (chosen == null ? "" : ", beside line " + chosen.number()) + "; it is kept apart", 0);
+        }
+        return chosen;
+    }
+
+    private void link(Found before, Found after) {
+        long expected = before == null ? 1 : before.sequence() + 1;
+        long missing = after.sequence() - expected;
+        if (before != null && after.number() < before.number()) {
+            damage(after, Damage.Kind.OUT_OF_PLACE, "it holds entry " + after.sequence() + ", which belongs after line "
+                    + before.number(), 0);
+        }
+        long unreadableBetween = unreadableBetween(before, after);
+        if (missing > unreadableBetween) {
+            long lost = missing - unreadableBetween;
+            damage(after, Damage.Kind.ENTRIES_MISSING, (lost == 1 ? "one entry is" : lost + " entries are")
+                    + " missing before it: it is entry " + after.sequence() + ", expected " + expected, lost);
+        } else if (missing == 0 && after.line().previous() != (before == null ? Sum.NONE : before.line().sum())) {
+            damage(after, Damage.Kind.CHAIN_BROKEN, before == null ? "it does not begin a journal, though it is entry 1"
+                    : "it does not continue line " + before.number() + ": one of the two was replaced", 0);
+        }
+    }
+
+    private long unreadableBetween(Found before, Found after) {
+        int from = before == null ? 0 : before.from();
+        return unreadable.stream().filter(span -> span.from() > from - 1 && span.from() < after.from()).count();
+    }
+
+    private void damage(Found at, Damage.Kind kind, String text, long lost) {
+        damages.add(new Damage(at.number(), at.from(), kind, text, lost));
+    }
+
+    List<Found> lines() {
+        return lines;
+    }
+
+    List<Found> otherBranch() {
+        return otherBranch;
+    }
+
+    List<Damage> damages() {
+        return damages;
+    }
+}

@@ -1,0 +1,41 @@
+package coldproof.files.journal;
+
+import coldproof.quantity.Refused;
+import java.io.IOException;
+import java.nio.file.Path;
+import tools.jackson.core.json.JsonFactory;
+
+/** Reads a journal file without changing it. Never fails on what the file holds: damage is part of the {@link Reading}. */
+public final class JournalReader {
+    private JournalReader() {}
+
+    /**
+     * Reads a journal from this computer's disk.
+     *
+     * @throws Refused if the file is not there or the system does not let it be read
+     */
+    public static Reading read(Path path) {
+        return read(new SystemDisk(), path);
+    }
+
+    /**
+     * Reads a journal.
+     *
+     * @throws Refused if the file is not there or the system does not let it be read
+     */
+    public static Reading read(Disk disk, Path path) {
+        byte[] bytes;
+        try {
+            bytes = disk.read(path);
+        } catch (IOException e) {
+            throw DiskTrouble.refused(disk, "could not be read", path, "nothing was changed", e);
+        }
+        return of(path.getFileName().toString(), bytes);
+    }
+
+    /** Reads the bytes of a journal; the name is for messages. */
+    static Reading of(String name, byte[] bytes) {
+        JsonFactory json = JsonFactory.builder().build();
+        return new Reading(name, bytes, new LineScan(bytes, (all, from, to) -> Line.read(json, all, from, to)));
+    }
+}

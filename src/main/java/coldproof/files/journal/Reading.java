@@ -1,0 +1,106 @@
+package coldproof.files.journal;
+
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.study.Entry;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What was read from a journal file: every entry that can be read, and everything that is wrong with the file, by line. */
+public final class Reading {
+    private final String name;
+    private final List<Line> lines;
+    private final List<Entry> entries;
+    private final List<Entry> otherBranch;
+    private final List<Damage> damages;
+    private final Optional<Span> tornTail;
+    private final boolean lastLineBreakMissing;
+    private final int length;
+    private final int unreadableAtEnd;
+
+    Reading(String name, byte[] bytes, LineScan scan) {
+        this.name = name;
+        Chain chain = new Chain(scan.found(), scan.unreadable());
+        lines = chain.lines().stream().map(Found::line).toList();
+        entries = lines.stream().map(Line::entry).toList();
+        otherBranch = chain.otherBranch().stream().map(found -> found.line().entry()).toList();
+        List<Damage> all = new ArrayList<>(scan.damages());
+        all.addAll(chain.damages());
+        all.sort(Comparator.comparingInt(Damage::line).thenComparingLong(Damage::byteOffset));
+        damages = List.copyOf(all);
+        tornTail = scan.tornTail();
+        lastLineBreakMissing = scan.lastLineBreakMissing();
+        length = bytes.length;
+        int lastFrom = scan.found().isEmpty() ? -1 : scan.found().get(scan.found().size() - 1).from();
+        unreadableAtEnd = (int) scan.unreadable().stream().filter(span -> span.from() > lastFrom).count() - (tornTail.isPresent() ? 1 : 0);
+    }
+
+    /** The entries that could be read, in the order of their sequence. */
+    public List<Entry> entries() {
+        return entries;
+    }
+
+    /** Intact entries that continue another branch, as when two copies were joined by hand; they do not count among {@link #entries}. */
+    public List<Entry> otherBranch() {
+        return otherBranch;
+    }
+
+    /** Everything that is wrong, in the order of the file. */
+    public List<Damage> damages() {
+        return damages;
+    }
+
+    /** Whether nothing at all is wrong. */
+    public boolean isSound() {
+        return damages.isEmpty();
+    }
+
+    /** Numbers of the lines at which something is wrong, ascending, each once. */
+    public List<Integer> damagedLines() {
+        return damages.stream().map(Damage::line).distinct().toList();
+    }
+
+    /** The damages, worded for the person. */
+    public List<Problem> problems() {
+        return damages.stream().map(this::problem).toList();
+    }
+
+    private Problem problem(Damage damage) {
+        String lost = damage.entriesLost() == 0 ? "no entry is lost by it"
+                : damage.entriesLost() == 1 ? "one entry cannot be read, all others are" : damage.entriesLost() + " entries cannot be read";
+        return Problem.of("line " + damage.line() + ": " + damage.text(), Place.of(name, damage.line(), 0), lost,
+                damage.kind() == Damage.Kind.TORN_TAIL || damage.kind() == Damage.Kind.LINE_BREAK_MISSING
+                        ? "nothing to do: the next entry sets it right and keeps the torn bytes in a file beside the journal"
+                        : "compare with another copy, or run: coldproof journal repair (the damaged file is kept)");
+    }
+
+    /** Bytes of a last line that was cut short: from, to. */
+    Optional<Span> tornTail() {
+        return tornTail;
+    }
+
+    boolean lastLineBreakMissing() {
+        return lastLineBreakMissing;
+    }
+
+    List<Line> lines() {
+        return lines;
+    }
+
+    /** Where the next line goes: the end of the file, or the start of a torn tail. */
+    int wholeLength() {
+        return tornTail.map(Span::from).orElse(length);
+    }
+
+    /** Sequence of the next entry; numbers that unreadable lines at the end may have had are not used again. */
+    long nextSequence() {
+        return (lines.isEmpty() ? 0 : lines.get(lines.size() - 1).entry().sequence()) + unreadableAtEnd + 1;
+    }
+
+    /** The sum that the next line names as the one before it. */
+    long lastSum() {
+        return lines.isEmpty() ? Sum.NONE : lines.get(lines.size() - 1).sum();
+    }
+}

@@ -1,0 +1,22 @@
+package coldproof.study;
+
+import java.util.Optional;
+
+/**
+ * The journal file was found damaged and set right without losing a byte.
+ *
+ * @param text what was found and what was done
+ * @param savedAs name of the file beside the journal that keeps what was taken out
+ */
+public record JournalMended(String text, Optional<String> savedAs) implements Event {
+    /** Refuses a blank text. */
+    public JournalMended {
+        Values.word("text", text);
+        savedAs.ifPresent(file -> Values.word("savedAs", file));
+    }
+
+    @Override
+    public EventKind kind() {
+        return EventKind.JOURNAL_MENDED;
+    }
+}
