@@ -1,0 +1,87 @@
+package coldproof.stats.model;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Least squares within sessions: every session has a level of its own, so that whatever is common to its trials drops out. The test for a
+ * factor that is set per trial; degrees of freedom are trials minus sessions minus the effects that vary within sessions.
+ */
+public final class WithinSessions {
+    private static final double CONSTANT = 1e-9; // share of a column's length left within sessions below which it does not vary there
+
+    private WithinSessions() {}
+
+    /**
+     * Tests a contrast of effects that vary within sessions.
+     *
+     * @param logScores finite
+     * @param effects fixed effects, a row for each score; those constant within sessions drop out
+     * @param session index of the session of each trial, in [0, trials)
+     * @param contrast a coefficient for each column of the effects
+     * @throws IllegalArgumentException if lengths differ, the contrast uses an effect that cannot be seen within sessions, effects are aliased
+     *     within sessions, or no degrees of freedom are left
+     */
+    public static Estimate test(double[] logScores, DesignMatrix effects, int[] session, double[] contrast) {
+        int trials = logScores.length;
+        if (effects.rows() != trials || session.length != trials) {
+            throw new IllegalArgumentException(trials + " scores, " + effects.rows() + " rows of effects, " + session.length + " sessions");
+        }
+        if (contrast.length != effects.columns()) {
+            throw new IllegalArgumentException("a contrast of " + contrast.length + " entries for " + effects.columns() + " columns");
+        }
+        int sessions = requireIndices(session);
+        double[] residual = logScores.clone();
+        centre(residual, session);
+        double[][] columns = effects.copyOfColumns();
+        List<Integer> kept = new ArrayList<>();
+        for (int j = 0; j < columns.length; j++) {
+            double length = OrthonormalColumns.dot(columns[j], columns[j]);
+            centre(columns[j], session);
+            if (OrthonormalColumns.dot(columns[j], columns[j]) > CONSTANT * CONSTANT * length) {
+                kept.add(j);
+            } else if (contrast[j] != 0) {
+                throw new IllegalArgumentException(effects.columnName(j) + " does not vary within sessions: test it between them");
+            }
+        }
+        OrthonormalColumns q = new OrthonormalColumns(kept.stream().map(j -> columns[j]).toArray(double[][]::new),
+                j -> effects.columnName(kept.get(j)));
+        double[] coordinates = q.sweep(residual);
+        int df = trials - sessions - kept.size();
+        if (df < 1) {
+            throw new IllegalArgumentException("no degrees of freedom are left within sessions: " + trials + " trials, " + sessions
+                    + " sessions, " + kept.size() + " effects");
+        }
+        double[] l = q.contrastInCoordinates(kept.stream().mapToDouble(j -> contrast[j]).toArray());
+        double variance = OrthonormalColumns.dot(residual, residual) / df;
+        return Estimate.of(OrthonormalColumns.dot(l, coordinates), Math.sqrt(variance * OrthonormalColumns.dot(l, l)), df);
+    }
+
+    private static int requireIndices(int[] session) {
+        boolean[] used = new boolean[session.length];
+        int sessions = 0;
+        for (int each : session) {
+            if (each < 0 || each >= session.length) {
+                throw new IllegalArgumentException("session index " + each + " is outside [0, " + session.length + ")");
+            }
+            sessions += used[each] ? 0 : 1;
+            used[each] = true;
+        }
+        return sessions;
+    }
+
+    private static void centre(double[] values, int[] session) {
+        double[] sum = new double[values.length];
+        int[] count = new int[values.length];
+        for (int i = 0; i < values.length; i++) {
+            if (!Double.isFinite(values[i])) {
+                throw new IllegalArgumentException("score or effect " + values[i] + " is not finite");
+            }
+            sum[session[i]] += values[i];
+            count[session[i]]++;
+        }
+        for (int i = 0; i < values.length; i++) {
+            values[i] -= sum[session[i]] / count[session[i]];
+        }
+    }
+}
