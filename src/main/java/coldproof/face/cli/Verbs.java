@@ -9,10 +9,16 @@ final class Verbs {
     private Verbs() {}
 
     static List<VerbEntry> all() {
-        return List.of();
+        return List.of(
+                new VerbEntry("verdict", "judges the change: PASS, FAIL or UNDECIDED",
+                        "coldproof verdict --trials trials.csv --metric rate --better higher --factor fan --baseline auto --against maximum",
+                        VerdictVerb::new));
     }
 
     static Optional<VerbEntry> find(String name) {
+        if (name.equals("warm")) {
+            return Optional.of(new VerbEntry("warm", "walks the usual paths for the archive made at package time", "coldproof warm", WarmVerb::new));
+        }
         return all().stream().filter(entry -> entry.name().equals(name)).findFirst();
     }
 

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param better which way of the metric is good
  * @param mattersPercent the smallest change worth having, percent, above 0
  * @param claim what is to be shown
- * @param falseAlarm two-sided error rate of a change that is none, in (0, 0.5]
+ * @param falseAlarm two-sided error rate of a change that is none, in (0, 0.5)
  * @param change how often the factor was set; empty: found from the trials
  * @param carriedIn noise with degrees of freedom from earlier work, used where the trials have none of their own
  */
@@ -23,8 +23,8 @@ public record Question(String factor, String baseline, String against, Better be
         Optional<Change> change, Optional<NoiseAssumption> carriedIn) {
     /** Refuses a question that cannot be judged. */
     public Question {
-        if (!(mattersPercent > 0 && falseAlarm > 0 && falseAlarm <= 0.5)) {
-            throw new IllegalArgumentException("matters " + mattersPercent + " % must be above 0, false alarm " + falseAlarm + " in (0, 0.5]");
+        if (!(mattersPercent > 0 && falseAlarm > 0 && falseAlarm < 0.5)) {
+            throw new IllegalArgumentException("matters " + mattersPercent + " % must be above 0, false alarm " + falseAlarm + " in (0, 0.5)");
         }
     }
 

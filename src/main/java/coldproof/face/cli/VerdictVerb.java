@@ -1,0 +1,93 @@
+package coldproof.face.cli;
+
+import coldproof.job.StudyView;
+import coldproof.job.TrialsQuestion;
+import coldproof.job.VerdictJob;
+import coldproof.plan.Better;
+import coldproof.plan.Change;
+import coldproof.plan.Claim;
+import coldproof.reason.verdict.Decision;
+import coldproof.report.json.JsonObject;
+import coldproof.report.json.VerdictJson;
+import coldproof.report.text.VerdictText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code verdict}: judges the study, or a table of trials. */
+final class VerdictVerb implements Verb {
+    private static final double MATTERS_PERCENT = 3;
+    private static final double FALSE_ALARM_PERCENT = 5;
+
+    @Override
+    public void describe(CommandSpec spec) {
+        Options.value(spec, "--trials", "FILE", "A table of trials from elsewhere, instead of the study.");
+        Options.value(spec, "--metric", "COLUMN", "The column of the score.");
+        Options.value(spec, "--better", "higher|lower", "Which way of the metric is good.");
+        Options.value(spec, "--factor", "COLUMN", "The column of the compared factor.");
+        Options.value(spec, "--baseline", "LEVEL", "The level compared with.");
+        Options.value(spec, "--against", "LEVEL", "The changed level.");
+        Options.value(spec, "--change", "session|trial", "How often the factor was set (default: found from the table).");
+        Options.value(spec, "--session", "COLUMN", "The column of the session.");
+        Options.value(spec, "--order", "COLUMN", "The column of the run order.");
+        Options.value(spec, "--pair", "COLUMN", "The column of the pair.");
+        Options.values(spec, "--where", "COLUMN=VALUE", "Keep only rows with this value; may stand several times.");
+        Options.values(spec, "--adjust-for", "COLUMN", "A factor to adjust for; may stand several times.");
+        Options.value(spec, "--matters", "PERCENT", "The smallest change worth having (default: 3 %).");
+        Options.value(spec, "--claim", "gain|same", "What is to be shown (default: gain).");
+        Options.value(spec, "--false-alarm", "PERCENT", "Two-sided error rate (default: 5 %).");
+    }
+
+    @Override
+    public int run(Invocation call) {
+        if (call.has("--trials")) {
+            VerdictJob.Answer answer = VerdictJob.ofTable(question(call));
+            call.answer(VerdictJson.of(answer.verdict(), answer.deviations()), text(call, answer));
+            return status(answer.verdict().decision());
+        }
+        StudyView study = StudyView.read(call.study());
+        List<VerdictJob.Answer> answers = VerdictJob.ofStudy(study);
+        StringBuilder text = new StringBuilder(study.plan().title()).append('\n').append(study.plan().device()).append("\n\n");
+        answers.forEach(answer -> text.append(text(call, answer)));
+        JsonObject json = VerdictJson.of(answers.get(0).verdict(), answers.get(0).deviations());
+        if (answers.size() > 1) {
+            json.put("comparisons", answers.stream().map(answer -> VerdictJson.of(answer.verdict(), answer.deviations()).put("against", answer.question().against()))
+                    .toList());
+        }
+        call.answer(json, text.toString());
+        return status(answers.get(0).verdict().decision());
+    }
+
+    private static String text(Invocation call, VerdictJob.Answer answer) {
+        return VerdictText.of(answer.question(), answer.verdict(), answer.deviations(), call.streams().columns());
+    }
+
+    static int status(Decision decision) {
+        return switch (decision) {
+            case PASS -> ExitStatus.DONE;
+            case FAIL -> ExitStatus.FAIL;
+            case UNDECIDED -> ExitStatus.UNDECIDED;
+        };
+    }
+
+    private static TrialsQuestion question(Invocation call) {
+        Better better = call.word("--better", List.of("higher", "lower"), call.need("--better", "higher")).equals("higher") ? Better.HIGHER : Better.LOWER;
+        Optional<Change> change = call.has("--change")
+                ? Optional.of(call.word("--change", List.of("session", "trial"), "").equals("session") ? Change.PER_SESSION : Change.PER_TRIAL) : Optional.empty();
+        double matters = call.percentBetween("--matters", 0, 1000, MATTERS_PERCENT);
+        double falseAlarm = call.percentBetween("--false-alarm", 0, 50, FALSE_ALARM_PERCENT) / 100;
+        Claim claim = call.word("--claim", List.of("gain", "same"), "gain").equals("same") ? Claim.SAME : Claim.GAIN;
+        List<TrialsQuestion.Where> where = new ArrayList<>();
+        for (String condition : call.texts("--where")) {
+            int equals = condition.indexOf('=');
+            if (equals < 1) {
+                throw Invocation.refused("--where", "\"" + condition + "\" has no =", "COLUMN=VALUE", "Write it as: --where fan=auto");
+            }
+            where.add(new TrialsQuestion.Where(condition.substring(0, equals).strip(), condition.substring(equals + 1).strip()));
+        }
+        return new TrialsQuestion(Invocation.pathOf("--trials", call.need("--trials", "trials.csv")), call.need("--metric", "score"), better,
+                call.need("--factor", "fan"), call.need("--baseline", "auto"), call.need("--against", "maximum"), change, call.text("--session"),
+                call.text("--order"), call.text("--pair"), where, call.texts("--adjust-for"), matters, claim, falseAlarm, Optional.empty());
+    }
+}

@@ -1,0 +1,187 @@
+package coldproof.job;
+
+import coldproof.files.folder.StudyFolder;
+import coldproof.plan.Change;
+import coldproof.plan.Factor;
+import coldproof.plan.Position;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
+import coldproof.study.DeviationNoted;
+import coldproof.study.Entry;
+import coldproof.study.Event;
+import coldproof.study.NoteAdded;
+import coldproof.study.Observed;
+import coldproof.study.SessionClosed;
+import coldproof.study.SessionOpened;
+import coldproof.study.Source;
+import coldproof.study.StartConditionsChecked;
+import coldproof.study.StudyState;
+import coldproof.study.Trial;
+import coldproof.study.TrialRecorded;
+import coldproof.study.TrialSkipped;
+import coldproof.study.TrialUndone;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/**
+ * A study held open at the bench. Whatever a method returns normally from is on the medium; whatever it throws from is not, and may be tried
+ * again.
+ */
+public final class BenchStudy implements AutoCloseable {
+    private final StudyFolder folder;
+    private StudyState state;
+    private StudyView view;
+
+    private BenchStudy(StudyFolder folder) {
+        this.folder = folder;
+        refresh();
+    }
+
+    /**
+     * Opens a study whose plan is frozen.
+     *
+     * @throws Refused if the plan is not frozen, another process holds the study, or the journal cannot be opened
+     */
+    public static BenchStudy open(Path path, Machine machine) {
+        if (!StudyFolder.hasJournal(path)) {
+            PlanFile.of(path);
+            throw notFrozen(path);
+        }
+        StudyFolder folder = StudyFolder.open(path, machine.journalClock());
+        try {
+            BenchStudy study = new BenchStudy(folder);
+            if (study.state.plan().isEmpty()) {
+                throw notFrozen(path);
+            }
+            return study;
+        } catch (RuntimeException wrong) {
+            folder.close();
+            throw wrong;
+        }
+    }
+
+    private static Refused notFrozen(Path path) {
+        return new Refused(Problem.of("the plan is not frozen", Place.named(path.resolve(PlanFile.NAME).toString()),
+                "a plan fixed before the first trial", "Look at it once more, then run: coldproof plan freeze"));
+    }
+
+    private void refresh() {
+        state = StudyState.fold(folder.journal().entries());
+        view = StudyView.of(folder.path(), state, folder.journal().problems());
+    }
+
+    /** The study as it stands now. */
+    public StudyView view() {
+        return view;
+    }
+
+    /** What was wrong with the journal when it was opened. */
+    public List<Problem> problems() {
+        return folder.journal().problems();
+    }
+
+    /** Writes an event, forces it to the medium, and only then returns it. */
+    public Entry append(Event event) {
+        Entry entry = folder.journal().append(event);
+        refresh();
+        return entry;
+    }
+
+    /** Opens the session of a position where it is not open yet, closing the one before. */
+    public void openSessionOf(Position position) {
+        Optional<coldproof.study.Session> open = state.openSession();
+        if (open.isPresent() && open.get().number() == position.session()) {
+            return;
+        }
+        open.ifPresent(before -> append(new SessionClosed(before.number(), SessionClosed.Ending.DONE, "")));
+        append(new SessionOpened(position.session(), sessionLevels(position), ""));
+    }
+
+    private Map<String, String> sessionLevels(Position position) {
+        Map<String, String> levels = new LinkedHashMap<>();
+        for (Factor factor : view.plan().factors()) {
+            if (factor.change() == Change.PER_SESSION) {
+                levels.put(factor.name(), position.levels().get(factor.name()));
+            }
+        }
+        return levels;
+    }
+
+    /**
+     * Records the score of a position.
+     *
+     * @throws Refused if the score has no logarithm
+     */
+    public Entry record(Position position, double score, List<Double> loops, Optional<String> trace, OffsetDateTime startedAt, double elapsedSeconds,
+            Source source) {
+        if (!(score > 0 && score < Double.POSITIVE_INFINITY)) {
+            throw new Refused(Problem.of("the score is " + score, Place.named("trial " + position.number()), "a number above 0",
+                    "Read it again; a run that failed is skipped with its reason instead."));
+        }
+        openSessionOf(position);
+        Entry entry = append(new TrialRecorded(position.number(), position.session(), position.orderInSession(), position.levels(), score,
+                view.plan().metric().unit(), loops, trace, startedAt, elapsedSeconds, source));
+        closeWhenDone(position);
+        return entry;
+    }
+
+    /** Leaves a position out, with the reason. */
+    public Entry skip(Position position, String reason) {
+        openSessionOf(position);
+        Entry entry = append(new TrialSkipped(position.number(), reason));
+        closeWhenDone(position);
+        return entry;
+    }
+
+    private void closeWhenDone(Position position) {
+        boolean done = view.sheet().ofSession(position.session()).stream()
+                .allMatch(other -> state.trialAt(other.number()).isPresent() || state.skipped().containsKey(other.number()));
+        if (done && state.openSession().isPresent() && state.openSession().get().number() == position.session()) {
+            append(new SessionClosed(position.session(), SessionClosed.Ending.DONE, ""));
+        }
+    }
+
+    /**
+     * Takes back the last trial that counts.
+     *
+     * @throws Refused if there is none
+     */
+    public Entry undoLast(String reason) {
+        Trial last = state.trials().stream().max(java.util.Comparator.comparingLong(Trial::sequence)).orElseThrow(() -> new Refused(
+                Problem.of("there is no trial to take back", Place.named("undo"), "a recorded trial", "Nothing was changed.")));
+        return append(new TrialUndone(last.sequence(), reason));
+    }
+
+    /** Writes a note. */
+    public Entry note(String text) {
+        return append(new NoteAdded(text, OptionalLong.empty()));
+    }
+
+    /** Writes what was read before a trial, with what was not as planned. */
+    public Entry startConditions(Position position, Map<String, Observed> readings, List<String> deviations) {
+        openSessionOf(position);
+        return append(new StartConditionsChecked(position.session(), OptionalInt.of(position.number()), readings, deviations));
+    }
+
+    /** Notes a departure from the plan. */
+    public Entry deviation(String text, String code) {
+        return append(new DeviationNoted(text, code));
+    }
+
+    /** Ends the open session early. */
+    public void endSession(SessionClosed.Ending ending, String reason) {
+        state.openSession().ifPresent(open -> append(new SessionClosed(open.number(), ending, reason)));
+    }
+
+    @Override
+    public void close() {
+        folder.close();
+    }
+}

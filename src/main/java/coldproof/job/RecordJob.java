@@ -1,0 +1,146 @@
+package coldproof.job;
+
+import coldproof.machine.WorkloadProcess;
+import coldproof.plan.Position;
+import coldproof.plan.Workload;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.QuantityText;
+import coldproof.quantity.Refused;
+import coldproof.study.Source;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Runs the workload of the next trial, takes its score and records it. */
+public final class RecordJob {
+    /** The longest a trial may take where the caller does not say. */
+    public static final double LONGEST_SECONDS = 24 * 3600;
+
+    private RecordJob() {}
+
+    /**
+     * How to run.
+     *
+     * @param command program and arguments; empty: as the plan says
+     * @param scorePattern regular expression with one group; empty: as the plan says, else the wall time is the score
+     * @param atMostSeconds a run that takes longer is stopped and not recorded
+     */
+    public record Request(List<String> command, Optional<String> scorePattern, double atMostSeconds) {
+        /** Copies. */
+        public Request {
+            command = List.copyOf(command);
+        }
+    }
+
+    /**
+     * A recorded trial.
+     *
+     * @param position what was run
+     * @param score its score
+     * @param elapsedSeconds how long it took
+     */
+    public record Recorded(Position position, double score, double elapsedSeconds) {}
+
+    /**
+     * Runs the next trial of an open study.
+     *
+     * @return the trial; empty when none is left
+     * @throws Refused if the command cannot be started, fails, takes too long, or its score cannot be found; nothing is recorded then
+     */
+    public static Optional<Recorded> next(BenchStudy study, Machine machine, Request request) {
+        Optional<Position> next = study.view().next();
+        if (next.isEmpty()) {
+            return Optional.empty();
+        }
+        Position position = next.get();
+        Workload workload = study.view().plan().workload();
+        List<String> command = command(request, workload, position, study);
+        Optional<Pattern> pattern = request.scorePattern().or(workload::scorePattern).map(RecordJob::pattern);
+        study.openSessionOf(position);
+        OffsetDateTime started = OffsetDateTime.now(machine.wall());
+        WorkloadProcess.Run run = run(command, study.view().folder(), request.atMostSeconds());
+        if (run.timedOut()) {
+            throw refused(position, "the workload took longer than " + Math.round(request.atMostSeconds()) + " s and was stopped", "a run that ends",
+                    "Nothing was recorded. Run it by hand once, or give it more time.");
+        }
+        if (run.exitCode() != 0) {
+            throw refused(position, "the workload ended with status " + run.exitCode() + lastLine(run.output()), "status 0",
+                    "Nothing was recorded. Run the command by hand to see what is wrong.");
+        }
+        double score = pattern.isPresent() ? score(position, pattern.get(), run.output()) : run.elapsedSeconds();
+        study.record(position, score, List.of(), Optional.empty(), started, run.elapsedSeconds(), Source.RECORDED);
+        return Optional.of(new Recorded(position, score, run.elapsedSeconds()));
+    }
+
+    private static List<String> command(Request request, Workload workload, Position position, BenchStudy study) {
+        if (!request.command().isEmpty()) {
+            return request.command();
+        }
+        String level = position.levels().get(study.view().plan().compare().factor());
+        List<String> command = workload.commandByLevel().getOrDefault(level, workload.command());
+        if (command.isEmpty()) {
+            throw refused(position, "there is no command for " + level, "a command in the plan (`workload: {command: [...]}`) or after --",
+                    "Run: coldproof record -- PROGRAM ARGUMENTS");
+        }
+        return command;
+    }
+
+    private static WorkloadProcess.Run run(List<String> command, Path folder, double atMostSeconds) {
+        try {
+            return WorkloadProcess.run(command, folder.toAbsolutePath(), atMostSeconds);
+        } catch (IOException failed) {
+            throw new Refused(Problem.of("the command cannot be started: " + failed.getMessage(), Place.named(command.get(0)), "a program that runs here",
+                    "Nothing was recorded. Check its name and the PATH."));
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new Refused(Problem.of("interrupted; the workload was stopped", Place.named("record"), "", "Nothing was recorded for this trial; run record again."));
+        }
+    }
+
+    private static Pattern pattern(String text) {
+        try {
+            Pattern pattern = Pattern.compile(text);
+            if (pattern.matcher("").groupCount() == 1) {
+                return pattern;
+            }
+        } catch (java.util.regex.PatternSyntaxException broken) {
+            throw new Refused(Problem.of("\"" + text + "\" is no regular expression: " + broken.getDescription(), Place.named("--score-pattern"),
+                    "a regular expression with one group, such as 'rate: ([0-9.]+)'", "Correct it."));
+        }
+        throw new Refused(Problem.of("\"" + text + "\" has not exactly one (group)", Place.named("--score-pattern"),
+                "one pair of round brackets around the number", "Correct it."));
+    }
+
+    /** The last match counts: a program that reports as it goes ends with its result. */
+    private static double score(Position position, Pattern pattern, String output) {
+        Matcher matcher = pattern.matcher(output);
+        String found = null;
+        while (matcher.find()) {
+            found = matcher.group(1);
+        }
+        if (found == null) {
+            throw refused(position, "no score was found in the output" + lastLine(output), "text that matches " + pattern.pattern(),
+                    "Nothing was recorded. Correct the pattern.");
+        }
+        try {
+            return QuantityText.number(found);
+        } catch (QuantityText.Unreadable unreadable) {
+            throw refused(position, "the score \"" + found + "\" is " + unreadable.getMessage(), "a number", "Nothing was recorded. Correct the pattern.");
+        }
+    }
+
+    private static String lastLine(String output) {
+        String stripped = output.strip();
+        String last = stripped.substring(stripped.lastIndexOf('\n') + 1);
+        return last.isEmpty() ? "" : "; its last line was: " + (last.length() > 120 ? last.substring(0, 120) + "..." : last);
+    }
+
+    private static Refused refused(Position position, String what, String expected, String remedy) {
+        return new Refused(Problem.of(what, Place.named("trial " + position.number()), expected, remedy));
+    }
+}

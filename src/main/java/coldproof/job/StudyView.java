@@ -1,0 +1,135 @@
+package coldproof.job;
+
+import coldproof.files.folder.StudyFolder;
+import coldproof.files.journal.Reading;
+import coldproof.files.plan.PlanReader;
+import coldproof.plan.Change;
+import coldproof.plan.Factor;
+import coldproof.plan.Plan;
+import coldproof.plan.Position;
+import coldproof.plan.RunSheet;
+import coldproof.plan.Scheduler;
+import coldproof.quantity.Problem;
+import coldproof.reason.verdict.Observation;
+import coldproof.study.Deviation;
+import coldproof.study.StudyState;
+import coldproof.study.Trial;
+import coldproof.study.TrialRecorded;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/**
+ * A study as it stands, read without holding it open: the plan in force, the run sheet, what happened.
+ *
+ * @param folder the study folder
+ * @param plan the frozen plan; the plan on disk where none is frozen
+ * @param planDigest digest of that plan
+ * @param frozen whether the plan is frozen
+ * @param sheet the run sheet drawn from the plan's seed
+ * @param state what happened so far
+ * @param problems what is wrong with the journal file; empty when it is sound
+ * @param changedSinceFrozen whether plan.yaml is no longer what was frozen
+ */
+public record StudyView(Path folder, Plan plan, String planDigest, boolean frozen, RunSheet sheet, StudyState state, List<Problem> problems,
+        boolean changedSinceFrozen) {
+    /**
+     * Reads a study.
+     *
+     * @throws coldproof.quantity.Refused if there is neither a frozen plan nor a plan that can be read
+     */
+    public static StudyView read(Path folder) {
+        if (!StudyFolder.hasJournal(folder)) {
+            PlanFile file = PlanFile.of(folder);
+            return new StudyView(folder, file.plan(), file.digest(), false, sheet(file.plan()), StudyState.fold(List.of()), List.of(), false);
+        }
+        Reading reading = StudyFolder.read(folder);
+        StudyState state = StudyState.fold(reading.entries());
+        return of(folder, state, reading.problems());
+    }
+
+    static StudyView of(Path folder, StudyState state, List<Problem> problems) {
+        Optional<String> frozenText = state.plan().flatMap(frozen -> frozen.event().planText());
+        if (frozenText.isEmpty()) {
+            PlanFile file = PlanFile.of(folder);
+            return new StudyView(folder, file.plan(), file.digest(), state.plan().isPresent(), sheet(file.plan()), state, problems, false);
+        }
+        Plan plan = PlanReader.read(folder.resolve("journal.jsonl") + " (the frozen plan)", frozenText.get());
+        String digest = state.planDigest().orElseThrow();
+        return new StudyView(folder, plan, digest, true, sheet(plan), state, problems, changed(folder, digest));
+    }
+
+    private static boolean changed(Path folder, String digest) {
+        if (!PlanFile.exists(folder)) {
+            return true;
+        }
+        try {
+            return !PlanFile.digestOf(folder).equals(digest);
+        } catch (coldproof.quantity.Refused unreadable) {
+            return true;
+        }
+    }
+
+    /** The run sheet of a plan: the same on every machine. */
+    static RunSheet sheet(Plan plan) {
+        return Scheduler.draw(plan, new SplittableRandom(plan.seed()));
+    }
+
+    /** The next trial to run; empty when all are run or skipped. */
+    public Optional<Position> next() {
+        int total = sheet.positions().size();
+        return state.nextPosition(total).isPresent() ? Optional.of(sheet.positions().get(state.nextPosition(total).getAsInt() - 1)) : Optional.empty();
+    }
+
+    /** The trials that count, as the verdict sees them; other factors with several levels are adjusted for. */
+    public List<Observation> observations() {
+        List<Factor> others = plan.factors().stream().filter(factor -> factor.levels().size() > 1 && !factor.name().equals(plan.compare().factor())).toList();
+        Map<Integer, Integer> pairs = new HashMap<>();
+        sheet.positions().forEach(position -> pairs.put(position.number(), position.pair()));
+        List<Observation> observations = new ArrayList<>();
+        boolean sessions = plan.layout().kind() == coldproof.plan.Layout.Kind.SESSIONS;
+        for (Trial trial : state.trials()) {
+            TrialRecorded recorded = trial.recorded();
+            int pair = pairs.getOrDefault(recorded.position(), 0);
+            List<String> adjust = others.stream().map(factor -> recorded.levels().getOrDefault(factor.name(), "")).toList();
+            observations.add(new Observation(recorded.levels().getOrDefault(plan.compare().factor(), ""), sessions ? Integer.toString(recorded.session()) : "",
+                    recorded.position(), pair == 0 ? "" : Integer.toString(pair), adjust, trial.score()));
+        }
+        return observations;
+    }
+
+    /** How the compared factor was set. */
+    public Change change() {
+        return plan.comparedFactor().change();
+    }
+
+    /** Where the study left its plan, one sentence each. */
+    public List<String> deviations() {
+        List<String> deviations = new ArrayList<>();
+        if (!frozen && !state.trials().isEmpty()) {
+            deviations.add("the plan was not frozen before the first trial");
+        }
+        if (changedSinceFrozen) {
+            deviations.add("plan.yaml is no longer what was frozen; the frozen plan is the one judged by");
+        }
+        state.deviations().stream().map(Deviation::text).forEach(deviations::add);
+        for (Trial trial : state.trials()) {
+            int number = trial.recorded().position();
+            if (number > sheet.positions().size()) {
+                deviations.add("trial " + number + " is not on the run sheet");
+            } else if (!sheet.positions().get(number - 1).levels().equals(trial.recorded().levels())) {
+                deviations.add("trial " + number + " was run as " + trial.recorded().levels() + ", the run sheet says " + sheet.positions().get(number - 1).levels());
+            }
+        }
+        int open = sheet.positions().size() - state.trials().size() - state.skipped().size();
+        if (open > 0 && !state.trials().isEmpty()) {
+            deviations.add(open + " of " + sheet.positions().size() + " planned trials " + (open == 1 ? "is" : "are") + " not run yet");
+        }
+        state.simulated().ifPresent(text -> deviations.add("SIMULATED DATA: " + text));
+        return deviations;
+    }
+}

@@ -1,0 +1,125 @@
+package coldproof.job;
+
+import coldproof.files.table.Table;
+import coldproof.files.table.TableReader;
+import coldproof.quantity.NearestWord;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
+import coldproof.reason.verdict.Observation;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Turns a table of trials into what the verdict sees. */
+final class TrialsTable {
+    private final Table table;
+    private final TrialsQuestion question;
+    private final int metric;
+    private final int factor;
+    private final OptionalInt session;
+    private final OptionalInt order;
+    private final OptionalInt pair;
+    private final List<Integer> adjust;
+
+    private TrialsTable(Table table, TrialsQuestion question) {
+        this.table = table;
+        this.question = question;
+        this.metric = table.column(question.metric(), "--metric");
+        this.factor = table.column(question.factor(), "--factor");
+        this.session = optional(question.session(), "--session");
+        this.order = optional(question.order(), "--order");
+        this.pair = optional(question.pair(), "--pair");
+        this.adjust = question.adjustFor().stream().map(name -> table.column(name, "--adjust-for")).toList();
+    }
+
+    /**
+     * Reads the trials that the question is about.
+     *
+     * @throws Refused if the table, a column or a cell is wrong; every bad cell is reported
+     */
+    static List<Observation> observations(TrialsQuestion question) {
+        return new TrialsTable(TableReader.read(question.file()), question).observations();
+    }
+
+    private OptionalInt optional(Optional<String> name, String option) {
+        return name.isPresent() ? OptionalInt.of(table.column(name.get(), option)) : OptionalInt.empty();
+    }
+
+    private List<Observation> observations() {
+        List<Table.Row> rows = kept();
+        requireLevel(rows, question.baseline(), "--baseline");
+        requireLevel(rows, question.against(), "--against");
+        List<Table.Row> compared = rows.stream()
+                .filter(row -> row.text(factor).equals(question.baseline()) || row.text(factor).equals(question.against())).toList();
+        Table kept = new Table(table.name(), table.columns(), table.units(), compared);
+        List<Problem> problems = new ArrayList<>();
+        double[] scores = numbers(kept, metric, problems);
+        double[] places = order.isPresent() ? numbers(kept, order.getAsInt(), problems) : new double[0];
+        List<Observation> observations = new ArrayList<>();
+        for (int i = 0; i < scores.length; i++) {
+            Table.Row row = compared.get(i);
+            if (scores[i] > 0) {
+                double place = i < places.length ? places[i] : Double.NaN;
+                observations.add(new Observation(row.text(factor), text(row, session), place, text(row, pair), adjust.stream().map(row::text).toList(), scores[i]));
+            } else {
+                problems.add(Problem.of("the score is " + row.text(metric), kept.place(row, metric), "a number above 0, because changes are ratios",
+                        "Correct the cell, or take the row out."));
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+        return observations;
+    }
+
+    private static double[] numbers(Table kept, int column, List<Problem> problems) {
+        try {
+            return kept.numbers(column);
+        } catch (Refused refused) {
+            problems.addAll(refused.problems());
+            return new double[0];
+        }
+    }
+
+    private static String text(Table.Row row, OptionalInt column) {
+        return column.isPresent() ? row.text(column.getAsInt()) : "";
+    }
+
+    private List<Table.Row> kept() {
+        List<Table.Row> rows = table.rows();
+        for (TrialsQuestion.Where where : question.where()) {
+            int column = table.column(where.column(), "--where");
+            List<Table.Row> before = rows;
+            rows = rows.stream().filter(row -> row.text(column).equals(where.value())).toList();
+            if (rows.isEmpty()) {
+                Set<String> values = values(before, column);
+                throw new Refused(new Problem("no row has " + where.column() + "=" + where.value(), Place.named("--where"),
+                        "one of: " + String.join(", ", values), NearestWord.of(where.value(), values), "Correct the value."));
+            }
+        }
+        return rows;
+    }
+
+    private void requireLevel(List<Table.Row> rows, String level, String option) {
+        Set<String> levels = values(rows, factor);
+        if (!levels.contains(level)) {
+            throw new Refused(new Problem("no trial has " + question.factor() + " = \"" + level + "\"", Place.named(option),
+                    "one of its levels: " + String.join(", ", levels), NearestWord.of(level, levels), "Correct the word."));
+        }
+    }
+
+    private static Set<String> values(List<Table.Row> rows, int column) {
+        Set<String> values = new LinkedHashSet<>();
+        for (Table.Row row : rows) {
+            values.add(row.text(column));
+            if (values.size() > 20) {
+                break;
+            }
+        }
+        return values;
+    }
+}

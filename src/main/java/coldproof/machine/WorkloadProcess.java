@@ -1,0 +1,99 @@
+package coldproof.machine;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** Runs a workload as a child process and times it. */
+public final class WorkloadProcess {
+    private static final int KEPT_BYTES = 1 << 20;
+
+    private WorkloadProcess() {}
+
+    /**
+     * How a run ended.
+     *
+     * @param exitCode of the program; -1 when it was stopped
+     * @param elapsedSeconds from just before the start to the end, by the monotonic clock
+     * @param output the last mebibyte of what it wrote to both its outputs
+     * @param timedOut whether it was stopped because it took too long
+     */
+    public record Run(int exitCode, double elapsedSeconds, String output, boolean timedOut) {}
+
+    /**
+     * Runs the command to its end. Both outputs are read, so that a talkative program cannot block; its input is empty.
+     *
+     * @param command program and arguments; no shell reads them
+     * @param folder where it runs
+     * @param atMostSeconds stopped, with its children, after this time
+     * @throws IOException if the program cannot be started
+     * @throws InterruptedException if interrupted; the program is stopped first
+     */
+    public static Run run(List<String> command, Path folder, double atMostSeconds) throws IOException, InterruptedException {
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true);
+        long start = System.nanoTime();
+        Process process = builder.start();
+        process.getOutputStream().close();
+        Tail tail = new Tail(process.getInputStream());
+        Thread reader = new Thread(tail, "workload output");
+        reader.setDaemon(true);
+        reader.start();
+        boolean ended = false;
+        try {
+            ended = process.waitFor((long) (atMostSeconds * 1000), TimeUnit.MILLISECONDS);
+        } finally {
+            if (!ended) {
+                stop(process);
+            }
+        }
+        double elapsed = (System.nanoTime() - start) / 1e9;
+        reader.join(2000);
+        return new Run(ended ? process.exitValue() : -1, elapsed, tail.text(), !ended);
+    }
+
+    private static void stop(Process process) {
+        process.descendants().forEach(ProcessHandle::destroyForcibly);
+        process.destroyForcibly();
+    }
+
+    /** Keeps the end of a stream. */
+    private static final class Tail implements Runnable {
+        private final InputStream in;
+        private final byte[] kept = new byte[KEPT_BYTES];
+        private long total;
+
+        Tail(InputStream in) {
+            this.in = in;
+        }
+
+        @Override
+        public void run() {
+            byte[] chunk = new byte[8192];
+            try {
+                for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
+                    add(chunk, read);
+                }
+            } catch (IOException closed) {
+                add("\n(its output ended early)\n".getBytes(StandardCharsets.UTF_8), "\n(its output ended early)\n".length());
+            }
+        }
+
+        private synchronized void add(byte[] chunk, int count) {
+            for (int i = 0; i < count; i++) {
+                kept[(int) (total++ % KEPT_BYTES)] = chunk[i];
+            }
+        }
+
+        synchronized String text() {
+            int length = (int) Math.min(total, KEPT_BYTES);
+            byte[] ordered = new byte[length];
+            for (int i = 0; i < length; i++) {
+                ordered[i] = kept[(int) ((total - length + i) % KEPT_BYTES)];
+            }
+            return new String(ordered, StandardCharsets.UTF_8);
+        }
+    }
+}

@@ -1,0 +1,15 @@
+package coldproof.reason.verdict;
+
+import coldproof.stats.model.Estimate;
+import java.util.OptionalDouble;
+
+/**
+ * The test of the change in its stratum.
+ *
+ * @param estimate of the log change, better is positive
+ * @param method in words
+ * @param sessionLogSd session-to-session log standard deviation, where it can be told
+ * @param runLogSd run-to-run log standard deviation, where it can be told
+ * @param residuals what is left of each trial, in run order, for the checks
+ */
+record Analysis(Estimate estimate, String method, OptionalDouble sessionLogSd, OptionalDouble runLogSd, double[] residuals) {}

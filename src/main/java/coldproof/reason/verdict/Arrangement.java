@@ -1,0 +1,204 @@
+package coldproof.reason.verdict;
+
+import coldproof.plan.Change;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How the trials of a question lie: in sessions, in pairs, in what order. Only trials of the two compared levels count.
+ */
+final class Arrangement {
+    private final Question question;
+    private final List<Observation> trials;
+    private final Map<String, List<Observation>> sessions;
+
+    Arrangement(Question question, List<Observation> all) {
+        this.question = question;
+        this.trials = all.stream().filter(trial -> trial.level().equals(question.baseline()) || trial.level().equals(question.against())).toList();
+        this.sessions = inOrder(trials);
+    }
+
+    List<Observation> trials() {
+        return trials;
+    }
+
+    /** Sessions in the order they were run, as far as that is known. */
+    Map<String, List<Observation>> sessions() {
+        return sessions;
+    }
+
+    boolean hasSessions() {
+        return !trials.isEmpty() && trials.stream().noneMatch(trial -> trial.session().isEmpty());
+    }
+
+    private boolean hasPairs() {
+        return !trials.isEmpty() && trials.stream().noneMatch(trial -> trial.pair().isEmpty());
+    }
+
+    private boolean hasOrder() {
+        return trials.stream().noneMatch(trial -> Double.isNaN(trial.order()));
+    }
+
+    /** What the change is tested against: pairs where there are pairs, else as the factor was set, else single trials. */
+    Stratum stratum() {
+        if (hasPairs()) {
+            return Stratum.PAIRS;
+        }
+        if (!hasSessions()) {
+            return Stratum.TRIALS;
+        }
+        if (question.change().isPresent()) {
+            return question.change().get() == Change.PER_SESSION ? Stratum.BETWEEN_SESSIONS : Stratum.WITHIN_SESSIONS;
+        }
+        boolean mixed = sessions.values().stream().anyMatch(session -> levels(session).size() > 1);
+        return mixed ? Stratum.WITHIN_SESSIONS : Stratum.BETWEEN_SESSIONS;
+    }
+
+    List<Observation> of(String level) {
+        return trials.stream().filter(trial -> trial.level().equals(level)).toList();
+    }
+
+    /** How many sessions hold trials of the level. */
+    int sessionsWith(String level) {
+        return (int) sessions.values().stream().filter(session -> levels(session).contains(level)).count();
+    }
+
+    private static Set<String> levels(List<Observation> session) {
+        Set<String> levels = new HashSet<>();
+        session.forEach(trial -> levels.add(trial.level()));
+        return levels;
+    }
+
+    /** Sessions by their numbers where all are numbers; else by run order where that runs through; else as they first appear. */
+    private static Map<String, List<Observation>> inOrder(List<Observation> trials) {
+        Map<String, List<Observation>> found = new LinkedHashMap<>();
+        trials.forEach(trial -> found.computeIfAbsent(trial.session(), label -> new ArrayList<>()).add(trial));
+        List<String> labels = new ArrayList<>(found.keySet());
+        if (labels.stream().allMatch(label -> label.matches("\\d{1,9}"))) {
+            labels.sort((a, b) -> Integer.compare(Integer.parseInt(a), Integer.parseInt(b)));
+        } else if (orderRunsThrough(trials)) {
+            labels.sort((a, b) -> Double.compare(meanOrder(found.get(a)), meanOrder(found.get(b))));
+        }
+        Map<String, List<Observation>> ordered = new LinkedHashMap<>();
+        labels.forEach(label -> ordered.put(label, found.get(label)));
+        return ordered;
+    }
+
+    private static boolean orderRunsThrough(List<Observation> trials) {
+        return trials.stream().mapToDouble(Observation::order).distinct().count() == trials.size()
+                && trials.stream().noneMatch(trial -> Double.isNaN(trial.order()));
+    }
+
+    private static double meanOrder(List<Observation> session) {
+        return session.stream().mapToDouble(Observation::order).average().orElse(0);
+    }
+
+    private boolean sessionOrderKnown() {
+        return sessions.keySet().stream().allMatch(label -> label.matches("\\d{1,9}")) || orderRunsThrough(trials) || hasOrder();
+    }
+
+    /** Why these trials cannot carry a verdict however they come out, in a sentence; empty when they can. */
+    Optional<String> obstacle(Stratum stratum) {
+        for (String level : List.of(question.baseline(), question.against())) {
+            if (of(level).isEmpty()) {
+                return Optional.of("there is no trial of " + question.factor() + " " + level);
+            }
+        }
+        return switch (stratum) {
+            case BETWEEN_SESSIONS -> betweenObstacle();
+            case WITHIN_SESSIONS -> withinObstacle();
+            case PAIRS -> Optional.empty();
+            case TRIALS -> trialsObstacle();
+        };
+    }
+
+    private Optional<String> betweenObstacle() {
+        List<String> labels = new ArrayList<>();
+        for (Map.Entry<String, List<Observation>> session : sessions.entrySet()) {
+            if (levels(session.getValue()).size() > 1) {
+                return Optional.of("session " + session.getKey() + " holds trials of both levels, but " + question.factor() + " is said to be set once a session");
+            }
+            labels.add(session.getValue().get(0).level());
+        }
+        if (sessionOrderKnown() && labels.size() > 2 && separated(labels)) {
+            return Optional.of("every session of one level came before every session of the other: a trend over the days cannot be told from the change. "
+                    + "Add sessions of the level that came first, after the others");
+        }
+        return Optional.empty();
+    }
+
+    /** The level that has only one session, where its session cannot be told from its day; empty when there is none or carried-in noise covers it. */
+    Optional<String> onlySession() {
+        boolean covered = question.carriedIn().isPresent() && question.carriedIn().get().sessionDf().isPresent();
+        if (covered) {
+            return Optional.empty();
+        }
+        for (String level : List.of(question.baseline(), question.against())) {
+            if (sessionsWith(level) == 1) {
+                return Optional.of(level);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> withinObstacle() {
+        List<Map.Entry<String, List<Observation>>> both = sessions.entrySet().stream().filter(session -> levels(session.getValue()).size() > 1).toList();
+        if (both.isEmpty()) {
+            return Optional.of("no session holds trials of both levels, so the change cannot be told from the session");
+        }
+        if (!hasOrder()) {
+            return Optional.empty();
+        }
+        int baselineFirst = 0;
+        int againstFirst = 0;
+        for (Map.Entry<String, List<Observation>> session : both) {
+            int direction = direction(session.getValue());
+            baselineFirst += direction > 0 ? 1 : 0;
+            againstFirst += direction < 0 ? 1 : 0;
+        }
+        if (baselineFirst == both.size() || againstFirst == both.size()) {
+            return Optional.of("in every session all trials of one level came before all of the other: a drift cannot be told from the change. "
+                    + "Add sessions that run them the other way round, or mixed");
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> trialsObstacle() {
+        if (hasOrder() && trials.size() > 2 && direction(trials) != 0) {
+            return Optional.of("every trial of one level came before every trial of the other: a drift cannot be told from the change. "
+                    + "Add trials of the level that came first, after the others");
+        }
+        return Optional.empty();
+    }
+
+    /** 1 when all of the baseline came first, -1 when all of the changed level did, else 0. */
+    private int direction(List<Observation> run) {
+        double lastBaseline = Double.NEGATIVE_INFINITY;
+        double firstBaseline = Double.POSITIVE_INFINITY;
+        double lastAgainst = Double.NEGATIVE_INFINITY;
+        double firstAgainst = Double.POSITIVE_INFINITY;
+        for (Observation trial : run) {
+            if (trial.level().equals(question.baseline())) {
+                lastBaseline = Math.max(lastBaseline, trial.order());
+                firstBaseline = Math.min(firstBaseline, trial.order());
+            } else {
+                lastAgainst = Math.max(lastAgainst, trial.order());
+                firstAgainst = Math.min(firstAgainst, trial.order());
+            }
+        }
+        return lastBaseline < firstAgainst ? 1 : lastAgainst < firstBaseline ? -1 : 0;
+    }
+
+    private static boolean separated(List<String> labels) {
+        int changes = 0;
+        for (int i = 1; i < labels.size(); i++) {
+            changes += labels.get(i).equals(labels.get(i - 1)) ? 0 : 1;
+        }
+        return changes == 1;
+    }
+}

@@ -1,0 +1,160 @@
+package coldproof.reason.verdict;
+
+import coldproof.plan.NoiseAssumption;
+import coldproof.quantity.Interval;
+import coldproof.quantity.LogRatio;
+import coldproof.stats.interval.ConfidenceInterval;
+import coldproof.stats.model.Estimate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.random.RandomGenerator;
+
+/** Judges a change. */
+public final class Verdicts {
+    private final Question question;
+    private final Arrangement arrangement;
+    private final Stratum stratum;
+    private final RandomisationScheme scheme;
+    private final RandomGenerator chance;
+
+    private Verdicts(Question question, List<Observation> trials, RandomisationScheme scheme, RandomGenerator chance) {
+        this.question = question;
+        this.arrangement = new Arrangement(question, trials);
+        this.stratum = arrangement.stratum();
+        this.scheme = scheme;
+        this.chance = chance;
+    }
+
+    /**
+     * Judges the change from baseline to the changed level.
+     *
+     * @param question what is asked; fixed before the data were looked at
+     * @param trials the trials, of any level; only those of the two compared levels count
+     * @param scheme the orders that could have been drawn, for the randomisation test
+     * @param chance drawn from where the orders are too many to go through
+     */
+    public static Verdict judge(Question question, List<Observation> trials, RandomisationScheme scheme, RandomGenerator chance) {
+        return new Verdicts(question, trials, scheme, chance).verdict();
+    }
+
+    private Verdict verdict() {
+        Optional<String> obstacle = arrangement.obstacle(stratum).or(this::tooFew);
+        Optional<String> onlySession = stratum == Stratum.BETWEEN_SESSIONS && obstacle.isEmpty() ? arrangement.onlySession() : Optional.empty();
+        if (onlySession.isPresent()) {
+            return cannotCarry(onlySessionReason(onlySession.get()), oneSessionMore());
+        }
+        if (obstacle.isPresent()) {
+            return cannotCarry(obstacle.get(), MoreNeeded.NOTHING);
+        }
+        Analysis analysis = analysis(new Analyst(question, arrangement));
+        if (analysis.estimate().isWithoutNoise()) {
+            return cannotCarry("the scores do not vary at all, so there is no noise to judge a change by: record them with more digits", MoreNeeded.NOTHING);
+        }
+        return decide(analysis, "");
+    }
+
+    private Analysis analysis(Analyst analyst) {
+        return switch (stratum) {
+            case BETWEEN_SESSIONS -> analyst.betweenSessions(judgeByCarriedIn());
+            case WITHIN_SESSIONS -> analyst.withinSessions();
+            case PAIRS -> analyst.pairs();
+            case TRIALS -> analyst.singleTrials();
+        };
+    }
+
+    private boolean judgeByCarriedIn() {
+        boolean single = arrangement.sessionsWith(question.baseline()) < 2 || arrangement.sessionsWith(question.against()) < 2;
+        return single && question.carriedIn().flatMap(Verdicts::withSessionDf).isPresent();
+    }
+
+    private static Optional<NoiseAssumption> withSessionDf(NoiseAssumption noise) {
+        return noise.sessionDf().isPresent() ? Optional.of(noise) : Optional.empty();
+    }
+
+    private String onlySessionReason(String level) {
+        return question.factor() + " " + level + " has only one session, so the change cannot be told from that day: at least one more session of it is needed, "
+                + "or noise carried in from a pilot with its degrees of freedom; more trials in the same session do not help";
+    }
+
+    private MoreNeeded oneSessionMore() {
+        return new MoreNeeded(java.util.OptionalInt.of(1), java.util.OptionalInt.empty());
+    }
+
+    private Optional<String> tooFew() {
+        int baseline = arrangement.of(question.baseline()).size();
+        int against = arrangement.of(question.against()).size();
+        return switch (stratum) {
+            case TRIALS -> baseline + against < 3 ? Optional.of("there are too few trials to see the noise: at least two of each level are needed") : Optional.empty();
+            case PAIRS -> wholePairs() < 2 ? Optional.of("there are fewer than two whole pairs") : Optional.empty();
+            case WITHIN_SESSIONS -> baseline + against - arrangement.sessions().size() - 1 < 1
+                    ? Optional.of("no degrees of freedom are left within sessions: add a session, or trials to one") : Optional.empty();
+            case BETWEEN_SESSIONS -> Optional.empty();
+        };
+    }
+
+    private int wholePairs() {
+        java.util.Map<String, java.util.Set<String>> levels = new java.util.HashMap<>();
+        arrangement.trials().forEach(trial -> levels.computeIfAbsent(trial.pair(), label -> new java.util.HashSet<>()).add(trial.level()));
+        return (int) levels.values().stream().filter(set -> set.size() == 2).count();
+    }
+
+    /** The verdict where the data cannot carry one; the estimate is shown where there is one, the word stays undecided. */
+    private Verdict cannotCarry(String reason, MoreNeeded moreNeeded) {
+        Optional<Analysis> analysis = shown();
+        Optional<Interval> none = Optional.empty();
+        return new Verdict(Word.UNDECIDED, Decision.UNDECIDED, AtLeastMatters.NO, reason, analysis.map(a -> change(a.estimate())),
+                analysis.map(a -> interval(a.estimate(), 1 - question.falseAlarm())).or(() -> none),
+                analysis.map(a -> interval(a.estimate(), 1 - 2 * question.falseAlarm())).or(() -> none),
+                analysis.map(Analysis::method).orElse("none: " + reason), stratum, sessions(), trials(), percent(analysis.map(Analysis::sessionLogSd)),
+                percent(analysis.map(Analysis::runLogSd)), Optional.empty(), moreNeeded, List.of());
+    }
+
+    private Optional<Analysis> shown() {
+        boolean both = !arrangement.of(question.baseline()).isEmpty() && !arrangement.of(question.against()).isEmpty();
+        boolean enough = both && tooFew().isEmpty() && (stratum != Stratum.BETWEEN_SESSIONS
+                || arrangement.sessionsWith(question.baseline()) + arrangement.sessionsWith(question.against()) > 2 && arrangement.obstacle(stratum).filter(
+                        text -> text.contains("both levels")).isEmpty());
+        if (!enough || stratum == Stratum.WITHIN_SESSIONS && arrangement.obstacle(stratum).filter(text -> text.startsWith("no session")).isPresent()) {
+            return Optional.empty();
+        }
+        Analysis analysis = analysis(new Analyst(question, arrangement));
+        return analysis.estimate().isWithoutNoise() ? Optional.empty() : Optional.of(analysis);
+    }
+
+    private Verdict decide(Analysis analysis, String reason) {
+        Estimate estimate = analysis.estimate();
+        Interval interval = interval(estimate, 1 - question.falseAlarm());
+        Interval equivalence = interval(estimate, 1 - 2 * question.falseAlarm());
+        Word word = Word.of(interval, equivalence, question.margin());
+        Decision decision = word.decision(question.claim(), interval, question.margin());
+        Optional<Randomisation> randomisation = scheme.test(question, stratum, arrangement, chance);
+        MoreNeeded more = decision == Decision.UNDECIDED ? Shortfall.of(question, stratum, arrangement, analysis) : MoreNeeded.NOTHING;
+        return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), reason, Optional.of(change(estimate)), Optional.of(interval),
+                Optional.of(equivalence), analysis.method(), stratum, sessions(), trials(), percent(Optional.of(analysis.sessionLogSd())),
+                percent(Optional.of(analysis.runLogSd())), randomisation, more, Checks.of(question, arrangement, analysis));
+    }
+
+    private Verdict.Change change(Estimate estimate) {
+        double metricLog = question.better().sign() * estimate.logDifference();
+        return new Verdict.Change(estimate.logDifference(), estimate.standardError(), estimate.degreesOfFreedom(), estimate.t(), estimate.p(),
+                LogRatio.toPercent(metricLog));
+    }
+
+    private static Interval interval(Estimate estimate, double level) {
+        ConfidenceInterval interval = estimate.interval(level);
+        return new Interval(level, interval.low(), interval.high());
+    }
+
+    private static OptionalDouble percent(Optional<OptionalDouble> logSd) {
+        return logSd.isPresent() && logSd.get().isPresent() ? OptionalDouble.of(LogRatio.cvPercentOfLogSd(logSd.get().getAsDouble())) : OptionalDouble.empty();
+    }
+
+    private List<Integer> sessions() {
+        return arrangement.hasSessions() ? List.of(arrangement.sessionsWith(question.baseline()), arrangement.sessionsWith(question.against())) : List.of();
+    }
+
+    private List<Integer> trials() {
+        return List.of(arrangement.of(question.baseline()).size(), arrangement.of(question.against()).size());
+    }
+}

@@ -1,0 +1,61 @@
+package coldproof.report.json;
+
+import coldproof.quantity.Interval;
+import coldproof.quantity.LogRatio;
+import coldproof.reason.verdict.Check;
+import coldproof.reason.verdict.Randomisation;
+import coldproof.reason.verdict.Verdict;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The document of {@code verdict --json}. */
+public final class VerdictJson {
+    private VerdictJson() {}
+
+    /** The verdict with the deviations from the frozen plan. */
+    public static JsonObject of(Verdict verdict, List<String> deviations) {
+        JsonObject json = new JsonObject().put("verdict", verdict.word().code()).put("decision", verdict.decision().code())
+                .put("atLeastMatters", verdict.atLeastMatters().code());
+        change(json, verdict.estimate());
+        json.put("interval", verdict.interval().map(VerdictJson::percent));
+        json.put("equivalenceInterval", verdict.equivalence().map(VerdictJson::percent));
+        json.put("method", verdict.method()).put("stratum", verdict.stratum().words());
+        json.put("counts", new JsonObject().put("sessions", verdict.sessions()).put("trials", verdict.trials()));
+        json.put("components", new JsonObject().put("sessionCv", verdict.sessionCvPercent()).put("runCv", verdict.runCvPercent()));
+        json.put("randomisation", verdict.randomisation().map(VerdictJson::randomisation));
+        json.put("moreNeeded", new JsonObject().put("sessions", whole(verdict.moreNeeded().sessions())).put("trials", whole(verdict.moreNeeded().trials())));
+        json.put("checks", verdict.checks().stream().map(VerdictJson::check).toList());
+        json.put("deviations", deviations);
+        return json.put("reason", verdict.reason().isEmpty() ? null : verdict.reason());
+    }
+
+    private static void change(JsonObject json, Optional<Verdict.Change> change) {
+        if (change.isEmpty()) {
+            for (String key : List.of("effectPercent", "metricChangePercent", "logEffect", "standardErrorLog", "df", "t", "p")) {
+                json.putNull(key);
+            }
+            return;
+        }
+        Verdict.Change found = change.get();
+        json.put("effectPercent", LogRatio.toPercent(found.log())).put("metricChangePercent", found.metricChangePercent()).put("logEffect", found.log())
+                .put("standardErrorLog", found.standardError()).put("df", found.degreesOfFreedom()).put("t", found.t()).put("p", found.p());
+    }
+
+    private static JsonObject percent(Interval interval) {
+        Interval percent = interval.logToPercent();
+        return new JsonObject().put("level", percent.level()).put("low", percent.low()).put("high", percent.high());
+    }
+
+    private static JsonObject randomisation(Randomisation test) {
+        return new JsonObject().put("p", test.p()).put("assignments", test.assignments()).put("smallestP", test.smallestP()).put("exact", test.exact());
+    }
+
+    private static JsonObject check(Check check) {
+        return new JsonObject().put("name", check.name()).put("level", check.warns() ? "warn" : "ok").put("text", check.text());
+    }
+
+    private static Optional<Long> whole(OptionalInt number) {
+        return number.isPresent() ? Optional.of((long) number.getAsInt()) : Optional.empty();
+    }
+}
