@@ -1,9 +1,11 @@
 package coldproof.files.journal;
 
+import coldproof.study.EventKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Second pass: orders the lines by sequence, follows the sums from line to line and says where the chain does not hold. */
@@ -98,6 +100,38 @@ final class Chain {
     private long unreadableBetween(Found before, Found after) {
         int from = before == null ? 0 : before.from();
         return unreadable.stream().filter(span -> span.from() > from - 1 && span.from() < after.from()).count();
+    }
+
+    /** Compares with the entry that was acknowledged last. */
+    Optional<Damage> checkEnd(Head head, byte[] bytes) {
+        long last = lines.isEmpty() ? 0 : lines.get(lines.size() - 1).sequence();
+        int lastLine = 1 + lineBreaks(bytes);
+        if (head.sequence() > last) {
+            long missing = head.sequence() - last - unreadableAfter(last);
+            return missing <= 0 ? Optional.empty() : Optional.of(new Damage(lastLine, bytes.length, Damage.Kind.END_MISSING,
+                    "the journal ends with entry " + last + ", but entry " + head.sequence() + " had been acknowledged", missing));
+        }
+        boolean merged = lines.stream().anyMatch(found -> found.line().entry().event().kind() == EventKind.JOURNALS_MERGED);
+        for (Found found : lines) {
+            if (found.sequence() == head.sequence() && found.line().sum() != head.sum() && !merged) {
+                return Optional.of(new Damage(found.number(), found.from(), Damage.Kind.REPLACED, "it is not the entry "
+                        + head.sequence() + " that had been acknowledged here: another copy was put in its place", 0));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private long unreadableAfter(long last) {
+        int from = last == 0 ? -1 : lines.get(lines.size() - 1).from();
+        return unreadable.stream().filter(span -> span.from() > from).count();
+    }
+
+    private static int lineBreaks(byte[] bytes) {
+        int count = 0;
+        for (byte each : bytes) {
+            count += each == '\n' ? 1 : 0;
+        }
+        return count;
     }
 
     private void damage(Found at, Damage.Kind kind, String text, long lost) {

@@ -24,6 +24,8 @@ public record Damage(int line, long byteOffset, Kind kind, String text, long ent
         ENTRIES_MISSING,
         /** Entries that had been acknowledged are missing from the end. */
         END_MISSING,
+        /** The file is not the one written here last: another copy was put in its place. */
+        REPLACED,
         /** A line does not continue the one before it: one of them was replaced. */
         CHAIN_BROKEN,
         /** A line stands twice; it counts once. */

@@ -83,11 +83,11 @@ public final class Journal implements Closeable {
         entries.addAll(reading.entries());
         nextSequence = reading.nextSequence();
         lastSum = reading.lastSum();
-        Optional<Event> mended = file.mendTail(reading);
+        List<Event> mended = file.mendTail(reading);
         if (entries.isEmpty()) {
             append(new JournalBegun(FORMAT, clock.marks().get()));
         }
-        mended.ifPresent(this::append);
+        mended.forEach(this::append);
     }
 
     private static void refuseWhatIsNoJournal(Path path, Reading reading) {
@@ -121,6 +121,7 @@ public final class Journal implements Closeable {
         }
         pending = Optional.empty();
         lastSum = Sum.read(line, Line.sumPlace(line.length - 1));
+        file.moveHead(new Head(entry.sequence(), lastSum));
         nextSequence = entry.sequence() + 1;
         entries.add(entry);
         return entry;
@@ -160,7 +161,10 @@ public final class Journal implements Closeable {
 
     /** What was wrong with the file when it was opened, and what has gone wrong since without losing anything. */
     public synchronized List<Problem> problems() {
-        return List.copyOf(problems);
+        List<Problem> all = new ArrayList<>(problems);
+        file.headTrouble().ifPresent(e -> all.addAll(DiskTrouble.refused(disk, "could not be written", Head.path(file.path()),
+                "all entries are recorded, but a journal cut short later may not be noticed", e).problems()));
+        return all;
     }
 
     /** The entry whose append failed last and that is not recorded. */

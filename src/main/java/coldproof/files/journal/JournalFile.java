@@ -6,7 +6,9 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -22,6 +24,9 @@ final class JournalFile implements Closeable {
     private Disk.OpenFile file;
     private long length;
     private byte[] recorded;
+    private Optional<Head> head = Optional.empty();
+    private Optional<Disk.OpenFile> headFile = Optional.empty();
+    private Optional<IOException> headTrouble = Optional.empty();
     private byte[] attempted = new byte[0];
     private byte[] lastLine = new byte[0];
     private boolean failed;
@@ -39,8 +44,18 @@ final class JournalFile implements Closeable {
         if (!disk.exists(path)) {
             return create(disk, path);
         }
+        Optional<Head> head = Head.read(disk, path);
         byte[] content = disk.read(path);
-        return new JournalFile(disk, path, disk.open(path), content);
+        Disk.OpenFile opened = disk.open(path);
+        try {
+            disk.forceFolder(folder(path)); // whoever made or copied the file may have been stopped before its name was durable
+        } catch (IOException e) {
+            close(opened, e);
+            throw e;
+        }
+        JournalFile file = new JournalFile(disk, path, opened, content);
+        file.head = head;
+        return file;
     }
 
     /** Makes a new, empty file whose name is durable. */
@@ -74,29 +89,34 @@ final class JournalFile implements Closeable {
 
     /** What the file held when it was opened. */
     Reading reading() {
-        return JournalReader.of(path.getFileName().toString(), recorded);
+        return JournalReader.of(path.getFileName().toString(), recorded, head);
     }
 
     /**
      * Sets aside a last line that was cut short, or adds a missing line break.
      *
-     * @return what to record about it; empty when the file ended well
+     * @return what to record about it, and about acknowledged entries missing from the end; empty when the file ended well
      */
-    Optional<Event> mendTail(Reading reading) throws IOException {
-        Optional<Event> mended = Optional.empty();
+    List<Event> mendTail(Reading reading) throws IOException {
+        List<Event> mended = new ArrayList<>();
+        length = reading.wholeLength();
+        lastLine = Arrays.copyOfRange(recorded, (int) Math.max(0, length - Line.TAIL), (int) length);
         if (reading.tornTail().isPresent()) {
             Span torn = reading.tornTail().get();
             String aside = setAside(Arrays.copyOfRange(recorded, torn.from(), torn.to()), reading.nextSequence());
-            length = torn.from();
             file.truncate(length);
             file.force();
-            mended = Optional.of(new JournalMended("the last line was cut short after " + torn.length()
+            mended.add(new JournalMended("the last line was cut short after " + torn.length()
                     + " bytes and was never acknowledged; it was set aside", Optional.of(aside)));
         } else if (reading.lastLineBreakMissing()) {
             write(new byte[] {'\n'});
-            mended = Optional.of(new JournalMended("the line break after the last entry was missing and was added", Optional.empty()));
+            mended.add(new JournalMended("the line break after the last entry was missing and was added", Optional.empty()));
         }
-        lastLine = Arrays.copyOfRange(recorded, (int) Math.max(0, Math.min(length, recorded.length) - Line.TAIL), (int) length);
+        for (Damage damage : reading.damages()) {
+            if (damage.kind() == Damage.Kind.END_MISSING || damage.kind() == Damage.Kind.REPLACED) {
+                mended.add(new JournalMended("line " + damage.line() + ": " + damage.text(), Optional.empty()));
+            }
+        }
         recorded = new byte[0];
         return mended;
     }
@@ -121,15 +141,16 @@ final class JournalFile implements Closeable {
         if (failed) {
             openAgain();
         }
+        failed = true; // until proven otherwise
         if (file.length() != length || !file.isStillNamed()) {
             throw new ChangedByAnother();
         }
         write(line);
+        failed = false;
     }
 
     private void write(byte[] line) throws IOException {
         attempted = line;
-        failed = true;
         try {
             file.write(length, ByteBuffer.wrap(line));
             file.force();
@@ -140,9 +161,9 @@ final class JournalFile implements Closeable {
             cutBack(e);
             throw e;
         }
-        failed = false;
         length += line.length;
         lastLine = line;
+        attempted = new byte[0];
     }
 
     /** Tries to leave no trace of a failed write at once; if that fails too, {@link #openAgain} will do it. */
@@ -165,7 +186,6 @@ final class JournalFile implements Closeable {
         }
         file = disk.open(path);
         file.truncate(length);
-        failed = false;
     }
 
     /** What a broken file says on closing does not decide anything: its content is read again, and that does. */
@@ -191,9 +211,35 @@ final class JournalFile implements Closeable {
         return true;
     }
 
+    /** Notes the last entry acknowledged. Failing to is no failure of the entry: it is on the medium. */
+    void moveHead(Head to) {
+        try {
+            if (headFile.isEmpty()) {
+                headFile = Optional.of(Head.open(disk, path));
+            }
+            headFile.get().write(0, to.bytes());
+            headTrouble = Optional.empty();
+        } catch (IOException e) {
+            headFile.ifPresent(broken -> close(broken, e));
+            headFile = Optional.empty();
+            headTrouble = Optional.of(e);
+        }
+    }
+
+    /** Why the last entry could not be noted, if so. */
+    Optional<IOException> headTrouble() {
+        return headTrouble;
+    }
+
     @Override
     public void close() throws IOException {
-        file.close();
+        try {
+            if (headFile.isPresent()) {
+                headFile.get().close();
+            }
+        } finally {
+            file.close();
+        }
     }
 
     /** Another program has replaced, renamed or written the file while it was open. */

@@ -3,6 +3,7 @@ package coldproof.files.journal;
 import coldproof.quantity.Refused;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import tools.jackson.core.json.JsonFactory;
 
 /** Reads a journal file without changing it. Never fails on what the file holds: damage is part of the {@link Reading}. */
@@ -24,18 +25,17 @@ public final class JournalReader {
      * @throws Refused if the file is not there or the system does not let it be read
      */
     public static Reading read(Disk disk, Path path) {
-        byte[] bytes;
         try {
-            bytes = disk.read(path);
+            Optional<Head> head = Head.read(disk, path); // before the journal: a process that writes now moves the head after the journal
+            return of(path.getFileName().toString(), disk.read(path), head);
         } catch (IOException e) {
             throw DiskTrouble.refused(disk, "could not be read", path, "nothing was changed", e);
         }
-        return of(path.getFileName().toString(), bytes);
     }
 
     /** Reads the bytes of a journal; the name is for messages. */
-    static Reading of(String name, byte[] bytes) {
+    static Reading of(String name, byte[] bytes, Optional<Head> head) {
         JsonFactory json = JsonFactory.builder().build();
-        return new Reading(name, bytes, new LineScan(bytes, (all, from, to) -> Line.read(json, all, from, to)));
+        return new Reading(name, bytes, new LineScan(bytes, (all, from, to) -> Line.read(json, all, from, to)), head);
     }
 }

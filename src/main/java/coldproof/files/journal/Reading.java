@@ -20,7 +20,7 @@ public final class Reading {
     private final int length;
     private final int unreadableAtEnd;
 
-    Reading(String name, byte[] bytes, LineScan scan) {
+    Reading(String name, byte[] bytes, LineScan scan, Optional<Head> head) {
         this.name = name;
         Chain chain = new Chain(scan.found(), scan.unreadable());
         lines = chain.lines().stream().map(Found::line).toList();
@@ -28,6 +28,7 @@ public final class Reading {
         otherBranch = chain.otherBranch().stream().map(found -> found.line().entry()).toList();
         List<Damage> all = new ArrayList<>(scan.damages());
         all.addAll(chain.damages());
+        head.ifPresent(last -> chain.checkEnd(last, bytes).ifPresent(all::add));
         all.sort(Comparator.comparingInt(Damage::line).thenComparingLong(Damage::byteOffset));
         damages = List.copyOf(all);
         tornTail = scan.tornTail();
