@@ -1,0 +1,29 @@
+package coldproof.stats.randomisation;
+
+/** Which orders of the two levels the plan would have drawn; all allowed orders are equally likely. */
+@FunctionalInterface
+public interface Restriction {
+    /** Every order. */
+    Restriction NONE = isAgainst -> true;
+
+    /**
+     * Every order but the two in which all of one level come before all of the other, where a trend could not be told from the effect.
+     * With one place for each level there is no other order, and both are allowed.
+     */
+    Restriction NOT_SEPARATED = Restriction::isMixed;
+
+    /**
+     * Whether the order could have been drawn.
+     *
+     * @param isAgainst for each place in order whether it has the level that is compared with the baseline; must not be changed
+     */
+    boolean allows(boolean[] isAgainst);
+
+    private static boolean isMixed(boolean[] isAgainst) {
+        int changes = 0;
+        for (int i = 1; i < isAgainst.length; i++) {
+            changes += isAgainst[i] == isAgainst[i - 1] ? 0 : 1;
+        }
+        return isAgainst.length <= 2 || changes > 1;
+    }
+}
