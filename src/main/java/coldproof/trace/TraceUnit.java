@@ -47,7 +47,7 @@ public enum TraceUnit {
     /** Share. */
     PERCENT("%", Kind.SHARE, 1, 0, "%", "pct", "percent", "prozent", "perc"),
     /** Share between 0 and 1. */
-    FRACTION("1", Kind.SHARE, 100, 0, "1", "fraction", "ratio");
+    FRACTION("1", Kind.SHARE, 100, 0, "fraction", "ratio");
 
     /** What a unit measures. */
     public enum Kind {

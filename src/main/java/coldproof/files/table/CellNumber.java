@@ -36,6 +36,29 @@ final class CellNumber {
         return unit.get().kind() == columnUnit.kind() ? unit.get().to(columnUnit, number) : Double.NaN;
     }
 
+    /** The number in a cell of digits with at most one decimal mark and a minus; NaN when there is more to it. */
+    static double plainDigits(String cell, boolean decimalComma) {
+        char mark = decimalComma ? ',' : '.';
+        boolean negative = cell.startsWith("-");
+        long mantissa = 0;
+        int digits = 0;
+        int fraction = -1;
+        for (int i = negative ? 1 : 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            if (c >= '0' && c <= '9' && digits < Decimals.EXACT_DIGITS) {
+                mantissa = mantissa * 10 + c - '0';
+                digits++;
+                fraction += fraction >= 0 ? 1 : 0;
+            } else if (c == mark && fraction < 0) {
+                fraction = 0;
+            } else {
+                return Double.NaN;
+            }
+        }
+        double number = mantissa / Decimals.powerOfTen(Math.max(0, fraction));
+        return digits == 0 ? Double.NaN : negative ? -number : number;
+    }
+
     /** The unit behind the number in a cell; empty when there is none. */
     static String unitIn(String cell) {
         String text = cell.strip();

@@ -68,16 +68,19 @@ public record LogHead(String name, List<ColumnSample> columns, char delimiter, b
         double[] times = new double[rows.size()];
         for (int i = 0; i < rows.size(); i++) {
             String cell = index < rows.get(i).size() ? rows.get(i).get(index).strip() : "";
-            numbers[i] = Double.NaN;
             times[i] = Double.NaN;
-            if (!Table.isMissing(cell)) {
-                String own = CellNumber.unitIn(cell);
-                if (unit.isEmpty() && TraceUnit.named(own).isPresent()) {
-                    unit = own;
+            numbers[i] = CellNumber.plainDigits(cell, decimalComma);
+            boolean plain = !Double.isNaN(numbers[i]);
+            if (plain || !Table.isMissing(cell)) {
+                if (!plain) {
+                    String own = CellNumber.unitIn(cell);
+                    if (unit.isEmpty() && TraceUnit.named(own).isPresent()) {
+                        unit = own;
+                    }
+                    numbers[i] = CellNumber.of(cell, decimalComma, TraceUnit.named(unit).orElse(null));
+                    byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
+                    times[i] = time.seconds(bytes, 0, bytes.length);
                 }
-                numbers[i] = CellNumber.of(cell, decimalComma, TraceUnit.named(unit).orElse(null));
-                byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
-                times[i] = time.seconds(bytes, 0, bytes.length);
                 kinds[(Double.isNaN(numbers[i]) ? time.kind() : CellKind.NUMBER).ordinal()]++;
             }
         }

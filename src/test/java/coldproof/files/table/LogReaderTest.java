@@ -169,8 +169,9 @@ class LogReaderTest {
         for (CsvRecord record : CsvReader.builder().fieldSeparator(delimiter).ofCsvRecord(text.toString())) {
             if (record.getStartingLineNumber() > 1) {
                 double[] read = keeper.rows.get(row++);
-                assertEquals(Double.parseDouble(record.getField(1).replace(',', '.')), read[1], 0, "seed " + seed + " row " + row);
-                assertEquals(Double.parseDouble(record.getField(3).replace(',', '.')), read[2], 0, "seed " + seed + " row " + row);
+                String place = "seed " + seed;
+                assertEquals(Double.parseDouble(record.getField(1).replace(',', '.')), read[1], 0, place);
+                assertEquals(Double.parseDouble(record.getField(3).replace(',', '.')), read[2], 0, place);
                 assertEquals(record.getStartingLineNumber(), keeper.lines.get(row - 1));
             }
         }

@@ -1,0 +1,244 @@
+package coldproof.trace;
+
+import coldproof.trace.ChannelMap.MappedColumn;
+import coldproof.trace.ChannelMap.Origin;
+import coldproof.trace.ColumnSample.CellKind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Tells which column of a log is which channel: first by the words of its heading, then by its unit, then by how its numbers behave when
+ * the work begins. What a person sets is never overruled.
+ */
+public final class ChannelGuess {
+    /**
+     * What a person set.
+     *
+     * @param column which column, first is 0
+     * @param channel what it measures
+     * @param unit its unit, empty when the heading or the values shall tell
+     */
+    public record Setting(int column, Channel channel, Optional<TraceUnit> unit) {}
+
+    private final List<ColumnSample> columns;
+    private final List<Setting> settings;
+    private final List<MappedColumn> found = new ArrayList<>();
+    private final SampleShape shape;
+
+    private ChannelGuess(List<ColumnSample> columns, List<Setting> settings) {
+        this.columns = columns;
+        this.settings = settings;
+        List<ColumnSample> numbers = columns.stream().filter(column -> column.kind() == CellKind.NUMBER).toList();
+        shape = new SampleShape(numbers);
+    }
+
+    /**
+     * The best guess.
+     *
+     * @param columns the columns with their first rows
+     * @param settings what the person set; a channel that is set is not looked for in other columns
+     * @return the map, or empty when there is no column of time
+     */
+    public static Optional<ChannelMap> of(List<ColumnSample> columns, List<Setting> settings) {
+        return new ChannelGuess(columns, settings).map();
+    }
+
+    private Optional<ChannelMap> map() {
+        Optional<MappedColumn> time = time();
+        if (time.isEmpty()) {
+            return Optional.empty();
+        }
+        for (Setting setting : settings) {
+            if (setting.channel() != Channel.TIME) {
+                ColumnSample column = columns.get(setting.column());
+                TraceUnit unit = setting.unit().orElseGet(() -> UnitGuess.of(column, setting.channel().kind()));
+                found.add(mapped(column, setting.channel(), unit, Origin.SET));
+            }
+        }
+        List<ColumnSample> rest = columns.stream().filter(column -> column.kind() == CellKind.NUMBER && column.index() != time.get().index()
+                && settings.stream().noneMatch(setting -> setting.column() == column.index())).toList();
+        TemperatureGuess temperatures = new TemperatureGuess(shape);
+        for (ColumnSample column : rest) {
+            HeadingWords words = new HeadingWords(column.name());
+            Optional<TraceUnit.Kind> kind = UnitGuess.kindOf(column, words);
+            if (!words.hasAny("limit", "target", "request", "requested", "setpoint", "threshold", "critical", "ziel", "grenze")) {
+                kind.ifPresent(measured -> sort(column, words, measured, temperatures));
+            }
+        }
+        temperatures.decide().forEach(this::add);
+        chooseAmongSeveral();
+        found.sort(Comparator.comparingInt(MappedColumn::index));
+        return Optional.of(new ChannelMap(time.get(), found));
+    }
+
+    private void sort(ColumnSample column, HeadingWords words, TraceUnit.Kind kind, TemperatureGuess temperatures) {
+        switch (kind) {
+            case TEMPERATURE -> temperatures.add(column, words);
+            case POWER -> power(column, words);
+            case CLOCK -> clock(column, words);
+            case ROTATION -> add(mapped(column, Channel.FAN, UnitGuess.of(column, kind), Origin.NAME));
+            case SHARE -> share(column, words);
+            case TIME -> {
+                // A second column of time, such as the time left on battery, is of no use here.
+            }
+        }
+    }
+
+    private void power(ColumnSample column, HeadingWords words) {
+        boolean cell = words.hasAny("battery", "batterie", "akku", "charger");
+        boolean whole = words.hasAny("system", "total", "wall", "input", "adapter", "mains", "plug", "platform", "device", "gesamt", "netz", "dc");
+        boolean part = words.hasAny("package", "pkg", "cpu", "gpu", "soc", "chip", "processor", "die", "core", "apu", "prozessor", "paket");
+        TraceUnit unit = UnitGuess.of(column, TraceUnit.Kind.POWER);
+        if (!cell) {
+            add(mapped(column, whole && !part ? Channel.SYSTEM_POWER : Channel.PACKAGE_POWER, unit, whole || part ? Origin.NAME : Origin.VALUES));
+        }
+    }
+
+    private void clock(ColumnSample column, HeadingWords words) {
+        if (!words.hasAny("memory", "mem", "dram", "ram", "bus", "ring", "uncore", "fabric", "base", "speicher")) {
+            add(mapped(column, Channel.CLOCK, UnitGuess.of(column, TraceUnit.Kind.CLOCK), Origin.NAME));
+        }
+    }
+
+    private void share(ColumnSample column, HeadingWords words) {
+        TraceUnit unit = UnitGuess.of(column, TraceUnit.Kind.SHARE);
+        if (words.hasAny("humidity", "feuchte", "rh", "memory", "mem", "ram", "disk", "drive", "fan", "pwm", "duty", "volume", "brightness")) {
+            return;
+        }
+        if (words.hasAny("battery", "batterie", "akku", "charge", "ladung", "ladestand", "remaining", "soc", "level")) {
+            add(mapped(column, Channel.BATTERY_CHARGE, unit, Origin.NAME));
+        } else if (words.hasAny("util", "load", "usage", "busy", "auslastung", "last", "activity", "carga", "cpu", "gpu")) {
+            add(mapped(column, Channel.UTILISATION, unit, Origin.NAME));
+        } else {
+            boolean jumps = shape.hasStart() && shape.quickRise(column) > 0.3 * Math.abs(shape.top(column));
+            boolean busy = !shape.hasStart() && words.isSymbol("u");
+            add(mapped(column, jumps || busy ? Channel.UTILISATION : Channel.BATTERY_CHARGE, unit, Origin.VALUES));
+        }
+    }
+
+    private void add(MappedColumn column) {
+        boolean set = settings.stream().anyMatch(setting -> setting.channel() == column.channel());
+        if (!set) {
+            found.add(column);
+        }
+    }
+
+    /** Of several columns of one channel keeps those that mean the same thing. */
+    private void chooseAmongSeveral() {
+        splitPowers();
+        keepBusiest(Channel.CLOCK, 0.9);
+        keepBusiest(Channel.UTILISATION, 0.5);
+        keepBusiest(Channel.BATTERY_CHARGE, 0);
+        keepFirst(Channel.BATTERY_CHARGE);
+        keepFirst(Channel.AMBIENT);
+        keepFirst(Channel.SYSTEM_POWER);
+    }
+
+    /** Without words to tell, the larger power is the whole device's; of several parts the one that takes most is the package. */
+    private void splitPowers() {
+        List<MappedColumn> powers = guessed(Channel.PACKAGE_POWER);
+        if (powers.size() < 2) {
+            return;
+        }
+        powers.sort(Comparator.comparingDouble(power -> -shape.work(columns.get(power.index())) * power.unit().toInside(1)));
+        boolean systemKnown = found.stream().anyMatch(column -> column.channel() == Channel.SYSTEM_POWER);
+        List<MappedColumn> unnamed = powers.stream().filter(power -> power.origin() == Origin.VALUES).toList();
+        found.removeAll(powers);
+        if (!systemKnown && !unnamed.isEmpty() && unnamed.get(0) == powers.get(0)) {
+            found.add(as(Channel.SYSTEM_POWER, powers.remove(0)));
+        }
+        found.add(powers.get(0));
+    }
+
+    private void keepBusiest(Channel channel, double share) {
+        List<MappedColumn> several = guessed(channel);
+        double top = several.stream().mapToDouble(this::work).max().orElse(0);
+        for (MappedColumn column : several) {
+            if (work(column) < share * top) {
+                found.remove(column);
+            }
+        }
+    }
+
+    private void keepFirst(Channel channel) {
+        List<MappedColumn> several = guessed(channel);
+        several.stream().skip(1).forEach(found::remove);
+    }
+
+    private double work(MappedColumn column) {
+        return column.unit().toInside(shape.work(columns.get(column.index())));
+    }
+
+    private List<MappedColumn> guessed(Channel channel) {
+        return new ArrayList<>(found.stream().filter(column -> column.channel() == channel && column.origin() != Origin.SET).toList());
+    }
+
+    private static MappedColumn as(Channel channel, MappedColumn column) {
+        return new MappedColumn(column.index(), column.name(), channel, column.unit(), column.kind(), column.origin());
+    }
+
+    static MappedColumn mapped(ColumnSample column, Channel channel, TraceUnit unit, Origin origin) {
+        return new MappedColumn(column.index(), column.name(), channel, unit, column.kind(), origin);
+    }
+
+    private Optional<MappedColumn> time() {
+        for (Setting setting : settings) {
+            if (setting.channel() == Channel.TIME) {
+                ColumnSample column = columns.get(setting.column());
+                return Optional.of(mapped(column, Channel.TIME, setting.unit().orElseGet(() -> UnitGuess.ofTime(column)), Origin.SET));
+            }
+        }
+        ColumnSample best = null;
+        int bestScore = 0;
+        for (ColumnSample column : columns) {
+            int score = timeScore(column);
+            if (score > bestScore) {
+                best = column;
+                bestScore = score;
+            }
+        }
+        return Optional.ofNullable(best).map(column -> mapped(column, Channel.TIME, UnitGuess.ofTime(column), Origin.NAME));
+    }
+
+    private static int timeScore(ColumnSample column) {
+        boolean stamped = column.kind() == CellKind.DATE_TIME || column.kind() == CellKind.TIME_OF_DAY;
+        if (column.kind() == CellKind.TEXT || !stamped && !rises(column.values())) {
+            return 0;
+        }
+        HeadingWords words = new HeadingWords(column.name());
+        boolean named = words.hasAny("time", "zeit", "elapsed", "epoch", "stamp", "datetime", "tiempo", "temps", "seconds") || words.isSymbol("t", "s");
+        Optional<TraceUnit> written = words.unit().or(() -> TraceUnit.named(column.unit()));
+        boolean unit = written.map(found -> found.kind() == TraceUnit.Kind.TIME).orElse(false);
+        boolean counter = words.hasAny("index", "row", "sample", "no", "nr", "number", "id", "count", "cycle");
+        return 1 + (column.kind() == CellKind.DATE_TIME ? 7 : stamped ? 6 : 0) + (named ? 5 : 0) + (unit ? 4 : 0) + (isEven(column.values()) ? 3 : 0)
+                - (written.isPresent() && !unit ? 4 : 0) - (counter && !named ? 1 : 0)
+                + (column.index() == 0 ? 1 : 0);
+    }
+
+    /** Whether most steps are of about one size, as those of a clock are and those of a warming sensor are not. */
+    private static boolean isEven(double[] values) {
+        int even = 0;
+        for (int i = 2; i < values.length; i++) {
+            double step = values[i] - values[i - 1];
+            double before = values[i - 1] - values[i - 2];
+            even += step > 0.5 * before && before > 0.5 * step ? 1 : 0;
+        }
+        return 2 * even > values.length;
+    }
+
+    private static boolean rises(double[] values) {
+        double last = Double.NEGATIVE_INFINITY;
+        int count = 0;
+        int falls = 0;
+        for (double value : values) {
+            if (!Double.isNaN(value)) {
+                falls += value < last ? 1 : 0;
+                last = value;
+                count++;
+            }
+        }
+        return count >= 2 && falls * 100 <= count && values[0] < last;
+    }
+}

@@ -1,0 +1,158 @@
+package coldproof.trace;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldproof.trace.ChannelMap.MappedColumn;
+import coldproof.trace.ChannelMap.Origin;
+import coldproof.trace.ColumnSample.CellKind;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class TraceSummariesTest {
+    private static MappedColumn column(int index, Channel channel, TraceUnit unit) {
+        return new MappedColumn(index, channel.label(), channel, unit, CellKind.NUMBER, Origin.NAME);
+    }
+
+    private static final ChannelMap MAP = new ChannelMap(column(0, Channel.TIME, TraceUnit.SECOND), List.of(
+            column(1, Channel.DIE_TEMPERATURE, TraceUnit.CELSIUS), column(2, Channel.PACKAGE_POWER, TraceUnit.WATT),
+            column(3, Channel.UTILISATION, TraceUnit.PERCENT)));
+
+    private static TraceSummary summarise(TraceAccumulator accumulator) {
+        return TraceSummaries.summarise(accumulator.series(), OptionalDouble.of(20)).orElseThrow();
+    }
+
+    /** Ten seconds of rest, then work: 40 W for twenty seconds, 20 W afterwards, for 120 s. */
+    private static TraceAccumulator stepped(double offset, double watts) {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int t = 1; t <= 140; t++) {
+            boolean work = t > 10 && t <= 130;
+            double power = !work ? 2 : t <= 30 ? 2 * watts : watts;
+            accumulator.row(t + 1, new double[] {offset + t, work ? 70 : 30, power, work ? 99 : 2});
+        }
+        return accumulator;
+    }
+
+    @Test
+    void phasesAndLevelsOfAStepAreExact() {
+        TraceSummary summary = summarise(stepped(0, 20));
+        assertEquals(120, summary.work().lengthSeconds(), 1e-9);
+        assertEquals(Channel.UTILISATION, summary.work().toldBy());
+        assertEquals(40, summary.boost().watts(), 1e-9);
+        assertEquals(20, summary.boost().seconds(), 1.0); // the step lies at 20 s; the definition counts in rows of a second
+        assertEquals(20, summary.mean(Channel.PACKAGE_POWER).orElseThrow(), 1e-9);
+        assertEquals(50 / 20.0, summary.thermal().kelvinsPerWatt(), 1e-9);
+        assertEquals((20 * 40 + 100 * 20) / 3600.0, summary.energyWattHours(), 1e-9);
+        assertTrue(summary.isSteady());
+        assertEquals(List.of(Phase.Kind.BOOST, Phase.Kind.SUSTAINED), summary.phases().stream().map(Phase::kind).toList());
+        assertEquals(120, summary.phases().get(1).toSeconds(), 1e-9);
+    }
+
+    @Test
+    void withoutABoostThereIsNone() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int t = 1; t <= 140; t++) {
+            accumulator.row(t + 1, new double[] {t, 60, t > 10 ? 20 : 2, t > 10 ? 99 : 2});
+        }
+        assertEquals(0, summarise(accumulator).boost().seconds());
+    }
+
+    @Test
+    void timesOfDayRunOnPastMidnight() {
+        MappedColumn time = new MappedColumn(0, "clock", Channel.TIME, TraceUnit.SECOND, CellKind.TIME_OF_DAY, Origin.NAME);
+        TraceAccumulator accumulator = new TraceAccumulator(new ChannelMap(time, MAP.columns()));
+        for (int t = 1; t <= 140; t++) {
+            boolean work = t > 10 && t <= 130;
+            accumulator.row(t + 1, new double[] {(86_350 + t) % 86_400, work ? 70 : 30, work ? 20 : 2, work ? 99 : 2});
+        }
+        TraceSummary summary = summarise(accumulator);
+        assertEquals(120, summary.work().lengthSeconds(), 1e-9);
+        assertEquals(0, summary.gaps());
+    }
+
+    @Test
+    void impossibleNumbersAreMissingAndTold() {
+        TraceAccumulator accumulator = stepped(0, 20);
+        accumulator.row(200, new double[] {141, -999, 65_535, 2});
+        TraceSummary summary = summarise(accumulator);
+        assertEquals(List.of(200L, 200L), summary.remarks().stream().map(TraceRemark::line).toList());
+        assertTrue(summary.remarks().get(0).text().startsWith("-999 of \"die temperature\""), summary.remarks().toString());
+    }
+
+    @Test
+    void gapsAndStepsBackAreToldWithTheirLines() {
+        TraceAccumulator accumulator = stepped(0, 20);
+        accumulator.row(300, new double[] {150, 30, 2, 2});
+        accumulator.row(301, new double[] {149, 30, 2, 2});
+        TraceSummary summary = summarise(accumulator);
+        assertEquals(1, summary.gaps());
+        assertEquals(List.of(300L, 301L), summary.remarks().stream().map(TraceRemark::line).toList());
+    }
+
+    @Test
+    void aSensorThatStandsStillIsTold() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        SplittableRandom random = new SplittableRandom(5);
+        for (int t = 1; t <= 200; t++) {
+            double die = t > 60 && t < 110 ? 71.3 : (t > 10 ? 71 : 30) + random.nextDouble();
+            accumulator.row(t + 1, new double[] {t, die, t > 10 ? 20 : 2, t > 10 ? 99 : 2});
+        }
+        List<TraceRemark> remarks = summarise(accumulator).remarks();
+        assertEquals(62, remarks.get(0).line());
+        assertTrue(remarks.get(0).text().contains("stands still at 71.3"), remarks.toString());
+    }
+
+    @Test
+    void whatStillMovesIsSaid() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int t = 1; t <= 200; t++) {
+            accumulator.row(t + 1, new double[] {t, t > 10 ? 50 + 0.1 * t : 30, t > 10 ? 20 : 2, t > 10 ? 99 : 2});
+        }
+        TraceSummary summary = summarise(accumulator);
+        assertFalse(summary.isSteady());
+        assertTrue(summary.unsteady().get(0).startsWith("die temperature still rose by 4."), summary.unsteady().toString());
+    }
+
+    /** A log of two million rows keeps its means; a mean of means over equal counts is the mean. */
+    @Test
+    void aVeryLongLogIsKeptAsMeansInConstantMemory() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        int rows = 2_000_000;
+        for (int t = 1; t <= rows; t++) {
+            boolean work = t > 10_000;
+            accumulator.row(t + 1, new double[] {0.01 * t, work ? 70 + t % 2 : 30, work ? 20 + 0.5 * (t % 4) : 2, work ? 99 : 2});
+        }
+        TraceSummary summary = summarise(accumulator);
+        assertEquals(rows, summary.rows());
+        assertEquals(20.75, summary.mean(Channel.PACKAGE_POWER).orElseThrow(), 1e-6);
+        assertEquals(0.01, summary.samplingSeconds(), 1e-9);
+        assertEquals(0, summary.gaps());
+    }
+
+    /**
+     * The variance of a mean of a first-order autoregressive series is about {@code s^2 / n * (1 + r) / (1 - r)} (a result of time series
+     * analysis found in every textbook; from memory). The mean of 400 simulated series must scatter as the standard error says.
+     */
+    @Test
+    void theStandardErrorKnowsThatNeighboursResembleEachOther() {
+        SplittableRandom random = new SplittableRandom(8);
+        double squares = 0;
+        double errors = 0;
+        int repetitions = 400;
+        for (int k = 0; k < repetitions; k++) {
+            TraceAccumulator accumulator = new TraceAccumulator(MAP);
+            double noise = 0;
+            for (int t = 1; t <= 600; t++) {
+                noise = 0.7 * noise + random.nextGaussian();
+                accumulator.row(t + 1, new double[] {t, 50, 100 + noise, 99});
+            }
+            Level level = LevelFinder.of(accumulator.series(), Channel.PACKAGE_POWER, 0, 600).orElseThrow();
+            squares += (level.mean() - 100) * (level.mean() - 100);
+            errors += level.standardError() * level.standardError();
+        }
+        assertEquals(1, Math.sqrt(errors / squares), 0.12); // 400 repetitions: 3.5 % standard error of the ratio, plus the bias of r
+    }
+}
