@@ -1,5 +1,6 @@
 package coldproof.stats.distribution;
 
+import coldproof.stats.Argument;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
@@ -11,13 +12,22 @@ import java.util.function.DoubleUnaryOperator;
  * {@code c} of {@code df / 2}; written so, many degrees of freedom lose no digits. From one degree of freedom on it is log-concave, and
  * so is its product with a log-concave function: one peak, found first, so that far tails keep their relative accuracy.
  */
-final class ChiMixture {
+public final class ChiMixture {
     /** Where the integrand has fallen by this in logarithm from its peak, the rest is below the rounding of a double. */
     private static final double DROP = 38;
     /** Half width of a step of the normal distribution function, in standard deviations: beyond it, it is 0 or 1 to rounding. */
     private static final double STEP_REACH = 8.5;
     /** A stretch longer than this many standard deviations of the step is cut at the step. */
     private static final double LONG_STRETCH = 22;
+
+    /** A function above this at 1 needs no search for the peak. */
+    private static final double PLAIN = 0.02;
+    /** As {@link #DROP}, for the body: the density may fall less because the function does not outweigh it. */
+    private static final double BODY_DROP = 37;
+    /** From so many degrees of freedom on the density vanishes smoothly at both ends and the trapezoidal rule is best. */
+    private static final double MANY = 24;
+    /** Step of the trapezoidal rule in standard deviations of the sharpest peak: {@code exp(-(2 pi / step)^2 / 2)} is 1e-14. */
+    private static final double TRAPEZOID_STEP = 0.78;
 
     /** A positive, log-concave function of {@code s}. */
     interface Kernel {
@@ -30,10 +40,24 @@ final class ChiMixture {
     private final double df;
     private final double height;
 
-    /** For degrees of freedom of at least 1, finite. */
-    ChiMixture(double degreesOfFreedom) {
-        df = degreesOfFreedom;
+    /**
+     * The distribution of {@code s} with these degrees of freedom.
+     *
+     * @param degreesOfFreedom 1 or more, finite
+     * @throws IllegalArgumentException if they are out of range or NaN
+     */
+    public ChiMixture(double degreesOfFreedom) {
+        df = Argument.within("degrees of freedom", degreesOfFreedom, 1, Double.MAX_VALUE);
         height = Math.sqrt(df / Math.PI) * Math.exp(-Stirling.correction(0.5 * df));
+    }
+
+    /**
+     * Average of a smooth, bounded function of {@code s} that is not tiny near 1.
+     *
+     * @param steepness inverse of the width in {@code s} over which the function changes most, 0 or more; decides the number of nodes
+     */
+    public double average(DoubleUnaryOperator function, double steepness) {
+        return averageOverBody(function, steepness);
     }
 
     /** Density of {@code s}, {@code s} above 0. */
@@ -64,17 +88,54 @@ final class ChiMixture {
      * @param shape a cheap function within a constant factor of the other, from which the range is found
      */
     double average(DoubleUnaryOperator function, Kernel shape, double end, double steepness, double... middles) {
+        if (end == Double.POSITIVE_INFINITY && shape.at(1) > PLAIN) {
+            return averageOverBody(function, steepness, middles);
+        }
         double peak = peak(shape, end);
         double top = logIntegrand(shape, peak);
         double low = fallsOff(shape, peak, top, 0);
         double high = fallsOff(shape, peak, top, end);
         double curvature = (df > 1 ? (df - 1) / (peak * peak) : 0) + df + steepness * steepness; // the sharpest the peak can be
-        double[] cuts = cuts(low, high, steepness, middles);
+        return overStretches(function, Math.sqrt(curvature), cuts(low, high, steepness, middles));
+    }
+
+    /** Where the function is of moderate size at 1, the range is that of the density. */
+    private double averageOverBody(DoubleUnaryOperator function, double steepness, double... middles) {
+        double low = bodyEnd(-1);
+        double high = bodyEnd(1);
+        double scale = Math.sqrt(2 * df + steepness * steepness);
+        if (df < MANY || (high - low) * steepness > LONG_STRETCH) {
+            return overStretches(function, scale, cuts(low, high, steepness, middles));
+        }
+        int steps = (int) Math.ceil((high - low) * scale / TRAPEZOID_STEP);
+        double step = (high - low) / steps;
+        double sum = 0; // smooth and vanishing at both ends: the trapezoidal rule converges faster than any power of its step
+        for (int i = 1; i < steps; i++) {
+            double s = low + i * step;
+            sum += function.applyAsDouble(s) * density(s);
+        }
+        return step * sum;
+    }
+
+    /** Where, below (-1) or above (1) the mode, the density has fallen by {@link #BODY_DROP}; errs outwards. */
+    private double bodyEnd(int side) {
+        double drop = BODY_DROP / df;
+        double s = side > 0 ? 1 + Math.sqrt(drop) : drop < 1 ? 1 - Math.sqrt(drop) : Math.exp(-drop - 0.5);
+        for (int round = 0; round < 2; round++) { // Newton on a convex function, from inside: steps overshoot outwards
+            s -= (fall(s) - drop) / (s - 1 / s);
+            if (s < 1e-4) {
+                return 0;
+            }
+        }
+        return s;
+    }
+
+    private double overStretches(DoubleUnaryOperator function, double scale, double[] cuts) {
         double sum = 0;
         for (int i = 1; i < cuts.length; i++) {
-            double length = (cuts[i] - cuts[i - 1]) * Math.sqrt(curvature);
-            int least = brokenPower(cuts[i - 1], cuts[i]) ? 40 : 8;
-            GaussLegendre rule = GaussLegendre.atLeast((int) Math.min(64, Math.max(least, 8 + 2 * length)));
+            double length = (cuts[i] - cuts[i - 1]) * scale; // in standard deviations of the sharpest peak
+            int least = brokenPower(cuts[i - 1], cuts[i]) ? 48 : 8;
+            GaussLegendre rule = GaussLegendre.atLeast((int) Math.min(64, Math.max(least, 18 + 1.15 * length)));
             sum += stretch(function, cuts[i - 1], cuts[i], rule);
         }
         return sum;

@@ -22,23 +22,27 @@ public final class GaussLegendre {
     }
 
     private static final class Some {
-        static final GaussLegendre RULE = ofOrder(40);
+        static final GaussLegendre RULE = ofOrder(36);
     }
 
-    private static final class Many {
+    private static final class More {
+        static final GaussLegendre RULE = ofOrder(48);
+    }
+
+    private static final class Most {
         static final GaussLegendre RULE = ofOrder(64);
     }
 
     /**
-     * A rule with at least so many nodes, up to 64: one of three that are computed at first use and kept.
+     * A rule with at least so many nodes, up to 64: one of four that are computed at first use and kept.
      *
      * @param leastOrder number of nodes wanted; more than 64 get 64
      */
     public static GaussLegendre atLeast(int leastOrder) {
-        if (leastOrder <= 24) {
-            return Few.RULE;
+        if (leastOrder <= 36) {
+            return leastOrder <= 24 ? Few.RULE : Some.RULE;
         }
-        return leastOrder <= 40 ? Some.RULE : Many.RULE;
+        return leastOrder <= 48 ? More.RULE : Most.RULE;
     }
 
     /**

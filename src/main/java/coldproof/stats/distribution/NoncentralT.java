@@ -41,6 +41,29 @@ public final class NoncentralT {
     }
 
     /**
+     * Probability of a value farther from 0 than {@code t}, on either side: both tails in one pass.
+     *
+     * @param t 0 or more, infinity allowed
+     * @param degreesOfFreedom 1 or more, infinity allowed
+     * @param noncentrality finite, of either sign
+     * @throws IllegalArgumentException if an argument is out of range or NaN
+     */
+    public static double beyond(double t, double degreesOfFreedom, double noncentrality) {
+        Argument.within("t", t, 0, Double.POSITIVE_INFINITY);
+        check(t, degreesOfFreedom, noncentrality);
+        double size = Math.abs(noncentrality);
+        if (t == 0 || t == Double.POSITIVE_INFINITY) {
+            return t == 0 ? 1 : 0;
+        }
+        if (degreesOfFreedom == Double.POSITIVE_INFINITY) {
+            return Normal.lower(size - t) + Normal.lower(-size - t);
+        }
+        NormalStep nearer = new NormalStep(-t, -size); // at least half of the sum everywhere
+        return new ChiMixture(degreesOfFreedom).average(
+                s -> Normal.lower(size - t * s) + Normal.lower(-size - t * s), nearer, Double.POSITIVE_INFINITY, t, size / t);
+    }
+
+    /**
      * The point with probability {@code p} below it; infinite at 0 and 1.
      *
      * @param p probability in [0, 1]
