@@ -78,16 +78,23 @@ public final class RecordJob {
     }
 
     private static List<String> command(Request request, Workload workload, Position position, BenchStudy study) {
-        if (!request.command().isEmpty()) {
-            return request.command();
-        }
         String level = position.levels().get(study.view().plan().compare().factor());
-        List<String> command = workload.commandByLevel().getOrDefault(level, workload.command());
+        List<String> planned = workload.commandByLevel().getOrDefault(level, workload.command());
+        List<String> command = (request.command().isEmpty() ? planned : request.command()).stream().map(word -> withLevels(word, position)).toList();
         if (command.isEmpty()) {
             throw refused(position, "there is no command for " + level, "a command in the plan (`workload: {command: [...]}`) or after --",
                     "Run: coldproof record -- PROGRAM ARGUMENTS");
         }
         return command;
+    }
+
+    /** {@code {fan}} in a word becomes the trial's level of the factor fan. */
+    private static String withLevels(String word, Position position) {
+        String filled = word;
+        for (java.util.Map.Entry<String, String> level : position.levels().entrySet()) {
+            filled = filled.replace("{" + level.getKey() + "}", level.getValue());
+        }
+        return filled;
     }
 
     private static WorkloadProcess.Run run(List<String> command, Path folder, double atMostSeconds) {

@@ -53,7 +53,7 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
     }
 
     static StudyView of(Path folder, StudyState state, List<Problem> problems) {
-        Optional<String> frozenText = state.plan().flatMap(frozen -> frozen.event().planText());
+        Optional<String> frozenText = planText(state);
         if (frozenText.isEmpty()) {
             PlanFile file = PlanFile.of(folder);
             return new StudyView(folder, file.plan(), file.digest(), state.plan().isPresent(), sheet(file.plan()), state, problems, false);
@@ -61,6 +61,14 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         Plan plan = PlanReader.read(folder.resolve("journal.jsonl") + " (the frozen plan)", frozenText.get());
         String digest = state.planDigest().orElseThrow();
         return new StudyView(folder, plan, digest, true, sheet(plan), state, problems, changed(folder, digest));
+    }
+
+    /** The text in force: the last amendment's, else that of the plan as first frozen. */
+    private static Optional<String> planText(StudyState state) {
+        if (!state.amendments().isEmpty()) {
+            return state.amendments().get(state.amendments().size() - 1).event().planText();
+        }
+        return state.plan().flatMap(frozen -> frozen.event().planText());
     }
 
     private static boolean changed(Path folder, String digest) {

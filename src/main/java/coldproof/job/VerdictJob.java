@@ -4,7 +4,7 @@ import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
 import coldproof.reason.verdict.Observation;
 import coldproof.reason.verdict.Question;
-import coldproof.reason.verdict.RandomisationScheme;
+import coldproof.reason.verdict.RunOrders;
 import coldproof.reason.verdict.Verdict;
 import coldproof.reason.verdict.Verdicts;
 import java.util.ArrayList;
@@ -40,7 +40,7 @@ public final class VerdictJob {
     public static Answer ofTable(TrialsQuestion question) {
         List<Observation> trials = TrialsTable.observations(question);
         Question asked = question.question();
-        return new Answer(asked, Verdicts.judge(asked, trials, RandomisationScheme.free(), new SplittableRandom(SEED)), List.of());
+        return new Answer(asked, Verdicts.judge(asked, trials, RunOrders.unknown(), new SplittableRandom(SEED)), List.of());
     }
 
     /** Judges a study: one answer for each changed level of its plan. */
@@ -50,7 +50,7 @@ public final class VerdictJob {
         Plan plan = study.plan();
         for (String against : plan.compare().against()) {
             Question question = question(study, against);
-            Verdict verdict = Verdicts.judge(question, trials, RandomisationScheme.free(), new SplittableRandom(plan.seed()));
+            Verdict verdict = Verdicts.judge(question, trials, RunOrders.of(plan), new SplittableRandom(plan.seed()));
             answers.add(new Answer(question, verdict, study.deviations()));
         }
         return answers;

@@ -10,6 +10,12 @@ final class Verbs {
 
     static List<VerbEntry> all() {
         return List.of(
+                new VerbEntry("plan", "makes, checks, shows and freezes the plan", "coldproof plan new --from chilled-air --study my-study", PlanVerb::new),
+                new VerbEntry("noise", "run-to-run and session-to-session noise of studies or a table", "coldproof noise --study pilot", NoiseVerb::new),
+                new VerbEntry("runs", "how many runs it takes, or what so many can see",
+                        "coldproof runs --layout sessions --effect 3% --noise 1.5% --session-noise 0.8% --trials-per-session 4", RunsVerb::new),
+                new VerbEntry("schedule", "the run sheet: every trial in its order", "coldproof schedule --study my-study", ScheduleVerb::new),
+                new VerbEntry("record", "runs the workload of the next trial and logs it", "coldproof record --trials session -- ./render.sh {fan}", RecordVerb::new),
                 new VerbEntry("verdict", "judges the change: PASS, FAIL or UNDECIDED",
                         "coldproof verdict --trials trials.csv --metric rate --better higher --factor fan --baseline auto --against maximum",
                         VerdictVerb::new));

@@ -15,14 +15,14 @@ public final class Verdicts {
     private final Question question;
     private final Arrangement arrangement;
     private final Stratum stratum;
-    private final RandomisationScheme scheme;
+    private final RunOrders orders;
     private final RandomGenerator chance;
 
-    private Verdicts(Question question, List<Observation> trials, RandomisationScheme scheme, RandomGenerator chance) {
+    private Verdicts(Question question, List<Observation> trials, RunOrders orders, RandomGenerator chance) {
         this.question = question;
         this.arrangement = new Arrangement(question, trials);
         this.stratum = arrangement.stratum();
-        this.scheme = scheme;
+        this.orders = orders;
         this.chance = chance;
     }
 
@@ -31,11 +31,11 @@ public final class Verdicts {
      *
      * @param question what is asked; fixed before the data were looked at
      * @param trials the trials, of any level; only those of the two compared levels count
-     * @param scheme the orders that could have been drawn, for the randomisation test
+     * @param orders the orders that could have been drawn, for the randomisation test
      * @param chance drawn from where the orders are too many to go through
      */
-    public static Verdict judge(Question question, List<Observation> trials, RandomisationScheme scheme, RandomGenerator chance) {
-        return new Verdicts(question, trials, scheme, chance).verdict();
+    public static Verdict judge(Question question, List<Observation> trials, RunOrders orders, RandomGenerator chance) {
+        return new Verdicts(question, trials, orders, chance).verdict();
     }
 
     private Verdict verdict() {
@@ -128,7 +128,7 @@ public final class Verdicts {
         Interval equivalence = interval(estimate, 1 - 2 * question.falseAlarm());
         Word word = Word.of(interval, equivalence, question.margin());
         Decision decision = word.decision(question.claim(), interval, question.margin());
-        Optional<Randomisation> randomisation = scheme.test(question, stratum, arrangement, chance);
+        Optional<Randomisation> randomisation = orders.test(question, stratum, arrangement, chance);
         MoreNeeded more = decision == Decision.UNDECIDED ? Shortfall.of(question, stratum, arrangement, analysis) : MoreNeeded.NOTHING;
         return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), reason, Optional.of(change(estimate)), Optional.of(interval),
                 Optional.of(equivalence), analysis.method(), stratum, sessions(), trials(), percent(Optional.of(analysis.sessionLogSd())),

@@ -11,6 +11,8 @@ import java.util.OptionalInt;
 
 /** The document of {@code verdict --json}. */
 public final class VerdictJson {
+    private static final double MOST_WHOLE = 1L << 53; // beyond, a double is no longer every whole number
+
     private VerdictJson() {}
 
     /** The verdict with the deviations from the frozen plan. */
@@ -48,7 +50,9 @@ public final class VerdictJson {
     }
 
     private static JsonObject randomisation(Randomisation test) {
-        return new JsonObject().put("p", test.p()).put("assignments", test.assignments()).put("smallestP", test.smallestP()).put("exact", test.exact());
+        JsonObject json = new JsonObject().put("p", test.p());
+        boolean whole = test.assignments() < MOST_WHOLE;
+        return (whole ? json.put("assignments", Math.round(test.assignments())) : json.put("assignments", test.assignments())).put("smallestP", test.smallestP()).put("exact", test.exact());
     }
 
     private static JsonObject check(Check check) {

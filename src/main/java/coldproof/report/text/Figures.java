@@ -26,6 +26,12 @@ public final class Figures {
         return fixed(percent, Math.abs(percent) < 10 ? 2 : 1) + " %";
     }
 
+    /** A percentage as a person would have written it: {@code 3 %}, {@code 1.5 %}. */
+    public static String given(double percent) {
+        String text = fixed(percent, 4);
+        return text.replaceFirst("\\.?0+$", "") + " %";
+    }
+
     /** A probability: three significant digits, {@code < 0.0001} when tiny. */
     public static String probability(double p) {
         if (!Double.isFinite(p)) {

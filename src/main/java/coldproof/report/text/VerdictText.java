@@ -45,7 +45,7 @@ public final class VerdictText {
         Interval percent = verdict.interval().get().logToPercent();
         String size = Figures.change(LogRatio.toPercent(verdict.estimate().get().log())) + " (" + level(percent) + " interval "
                 + Figures.change(percent.low()) + " to " + Figures.change(percent.high()) + ")";
-        String matters = Figures.percent(question.mattersPercent());
+        String matters = Figures.given(question.mattersPercent());
         return switch (verdict.word()) {
             case GAIN -> "A gain: " + names + " is better by " + size + gainTail(matters) + ".";
             case TRIFLING_GAIN -> "A trifling gain: " + names + " is better by " + size + ", less than the " + matters + " that matter.";
@@ -96,7 +96,7 @@ public final class VerdictText {
         if (!noise.isEmpty()) {
             line("noise", noise);
         }
-        line("matters", Figures.percent(question.mattersPercent()) + "; false alarm " + Figures.percent(100 * question.falseAlarm()));
+        line("matters", Figures.given(question.mattersPercent()) + "; false alarm " + Figures.given(100 * question.falseAlarm()));
     }
 
     private static String range(Interval interval) {
@@ -151,7 +151,7 @@ public final class VerdictText {
                 .append(verdict.stratum() == Stratum.PAIRS ? "" : " of each level"));
         if (!text.isEmpty()) {
             out.append('\n').append(wrapped("To settle it: about " + text + " (nine chances in ten to see a change of "
-                    + Figures.percent(question.mattersPercent()) + " at this noise)."));
+                    + Figures.given(question.mattersPercent()) + " at this noise)."));
         }
     }
 

@@ -1,0 +1,36 @@
+package coldproof.face.cli;
+
+import coldproof.job.NoiseJob;
+import coldproof.reason.noise.NoiseReading;
+import coldproof.report.json.NoiseJson;
+import coldproof.report.text.NoiseText;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code noise}: run-to-run and session-to-session noise of this study, of several, or of a table. */
+final class NoiseVerb implements Verb {
+    @Override
+    public void describe(CommandSpec spec) {
+        Options.arguments(spec, "STUDY", "0..*", "Study folders to learn from together (default: this study).");
+        Options.value(spec, "--trials", "FILE", "A table of trials, instead of studies.");
+        Options.value(spec, "--metric", "COLUMN", "The column of the score.");
+        Options.value(spec, "--session", "COLUMN", "The column of the session.");
+        Options.values(spec, "--factor", "COLUMN", "A column that makes the condition; may stand several times.");
+    }
+
+    @Override
+    public int run(Invocation call) {
+        NoiseReading noise;
+        if (call.has("--trials")) {
+            Path file = Invocation.pathOf("--trials", call.need("--trials", "trials.csv"));
+            noise = NoiseJob.ofTable(file, call.need("--metric", "score"), call.text("--session"), call.texts("--factor"));
+        } else {
+            List<String> named = call.arguments();
+            List<Path> studies = named.isEmpty() ? List.of(call.study()) : named.stream().map(name -> Invocation.pathOf("STUDY", name)).toList();
+            noise = NoiseJob.ofStudies(studies);
+        }
+        call.answer(NoiseJson.of(noise), NoiseText.of(noise));
+        return ExitStatus.DONE;
+    }
+}

@@ -1,0 +1,59 @@
+package coldproof.face.cli;
+
+import coldproof.job.BenchStudy;
+import coldproof.job.Machine;
+import coldproof.job.RecordJob;
+import coldproof.quantity.Dimension;
+import coldproof.report.json.JsonObject;
+import coldproof.report.json.PlanJson;
+import coldproof.report.text.Figures;
+import coldproof.report.text.Harmless;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code record}: runs the workload of the next trials and logs them. */
+final class RecordVerb implements Verb {
+    @Override
+    public void describe(CommandSpec spec) {
+        Options.value(spec, "--trials", "N|session|all", "How many of the next trials to run: a number, this session, or all (default: 1).");
+        Options.value(spec, "--score-pattern", "REGEX", "Finds the score in the output: one (group) around the number. None: the wall time is the score.");
+        Options.value(spec, "--at-most", "TIME", "Stop a trial that takes longer; it is not recorded (default: 24 h).");
+        Options.arguments(spec, "COMMAND", "0..*", "Program and arguments, after --; none: as the plan says. {factor} is replaced by the trial's level.");
+    }
+
+    @Override
+    public int run(Invocation call) {
+        double atMost = call.quantity("--at-most", Dimension.TIME).orElse(RecordJob.LONGEST_SECONDS);
+        RecordJob.Request request = new RecordJob.Request(call.arguments(), call.text("--score-pattern"), atMost);
+        String howMany = call.text("--trials").orElse("1");
+        Machine machine = Machine.atHand();
+        List<JsonObject> recorded = new ArrayList<>();
+        try (BenchStudy study = BenchStudy.open(call.study().toAbsolutePath(), machine)) {
+            int session = study.view().next().map(position -> position.session()).orElse(0);
+            int most = howMany.equals("all") || howMany.equals("session") ? Integer.MAX_VALUE : call.whole("--trials", 1, 1_000_000).orElse(1);
+            while (recorded.size() < most && !(howMany.equals("session") && study.view().next().map(p -> p.session()).orElse(0) != session)) {
+                Optional<RecordJob.Recorded> one = RecordJob.next(study, machine, request);
+                if (one.isEmpty()) {
+                    break;
+                }
+                recorded.add(say(call, study, one.get()));
+            }
+            int remaining = study.view().sheet().positions().size() - study.view().state().trials().size() - study.view().state().skipped().size();
+            String next = study.view().next().map(p -> "Next: trial " + p.number() + ", " + Harmless.line(p.condition())).orElse("All trials are done. Next: coldproof verdict");
+            call.answer(new JsonObject().put("recorded", recorded).put("remaining", remaining), next + "\n");
+        }
+        return ExitStatus.DONE;
+    }
+
+    private static JsonObject say(Invocation call, BenchStudy study, RecordJob.Recorded one) {
+        if (!call.json()) {
+            call.streams().out().println("trial " + one.position().number() + " of " + study.view().sheet().positions().size() + "  session "
+                    + one.position().session() + "  " + Harmless.line(one.position().condition()) + "  " + Figures.score(one.score()) + " "
+                    + Harmless.line(study.view().plan().metric().unit()));
+            call.streams().out().flush();
+        }
+        return PlanJson.position(one.position()).put("score", one.score()).put("elapsedSeconds", one.elapsedSeconds());
+    }
+}

@@ -1,0 +1,92 @@
+package coldproof.job;
+
+import coldproof.files.folder.StudyFolder;
+import coldproof.files.plan.PlanReader;
+import coldproof.files.plan.PlanWriter;
+import coldproof.plan.Plan;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
+import coldproof.study.PlanAmended;
+import coldproof.study.PlanFrozen;
+import coldproof.study.StudyState;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+
+/** Makes, checks and freezes the plan of a study. */
+public final class PlanJob {
+    private PlanJob() {}
+
+    /** What freezing did. */
+    public enum Freezing {
+        /** The plan was frozen now. */
+        FROZEN,
+        /** This very plan was frozen before. */
+        FROZEN_BEFORE,
+        /** A changed plan was taken in, with its reason, as a deviation. */
+        AMENDED
+    }
+
+    /**
+     * Writes a new plan into a study folder, which is made if it is not there. An existing plan is never overwritten.
+     *
+     * @return the file written
+     * @throws Refused if there is a plan already, the text is no plan, or the folder cannot be written to
+     */
+    public static Path create(Path study, String yaml) {
+        Path file = study.resolve(PlanFile.NAME);
+        PlanReader.read(file.toString(), yaml);
+        try {
+            Files.createDirectories(study.toAbsolutePath());
+            Files.writeString(file, yaml, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+            return file;
+        } catch (FileAlreadyExistsException there) {
+            throw new Refused(Problem.of("there is a plan here already", Place.named(file.toString()), "a folder without one; nothing was written",
+                    "Edit that plan, or name another folder with --study DIR."));
+        } catch (IOException failed) {
+            throw new Refused(Problem.of("the plan cannot be written: " + reason(failed), Place.named(file.toString()), "a folder that can be written to",
+                    "Name another folder with --study DIR."));
+        }
+    }
+
+    /** The text of a plan as {@link #create} takes it. */
+    public static String text(Plan plan) {
+        return PlanWriter.write(plan);
+    }
+
+    /**
+     * Freezes the plan: its text and digest go into the journal.
+     *
+     * @param reason why a plan that is frozen already is changed; needed only then
+     * @throws Refused if the plan is wrong, or it was frozen differently and no reason is given
+     */
+    public static Freezing freeze(Path study, Machine machine, Optional<String> reason) {
+        PlanFile file = PlanFile.of(study);
+        try (StudyFolder folder = StudyFolder.open(study.toAbsolutePath(), machine.journalClock())) {
+            StudyState state = StudyState.fold(folder.journal().entries());
+            if (state.plan().isEmpty()) {
+                folder.journal().append(new PlanFrozen(file.digest(), Optional.of(file.text())));
+                return Freezing.FROZEN;
+            }
+            if (state.planDigest().orElseThrow().equals(file.digest())) {
+                return Freezing.FROZEN_BEFORE;
+            }
+            if (reason.isEmpty() || reason.get().isBlank()) {
+                throw new Refused(Problem.of("another plan was frozen here before", Place.named(file.file().toString()),
+                        "the plan as it was frozen, or a reason for the change",
+                        "Put the plan back, or run: coldproof plan freeze --reason WHY (it is shown as a deviation in every verdict)."));
+            }
+            folder.journal().append(new PlanAmended(file.digest(), Optional.of(file.text()), reason.get()));
+            return Freezing.AMENDED;
+        }
+    }
+
+    static String reason(IOException failed) {
+        return failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
+    }
+}

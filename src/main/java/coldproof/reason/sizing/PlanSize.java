@@ -1,0 +1,140 @@
+package coldproof.reason.sizing;
+
+import coldproof.plan.Change;
+import coldproof.plan.Claim;
+import coldproof.plan.Layout;
+import coldproof.plan.NoiseAssumption;
+import coldproof.plan.Plan;
+import coldproof.plan.Position;
+import coldproof.plan.RunSheet;
+import coldproof.quantity.LogRatio;
+import coldproof.reason.orders.DrawnOrders;
+import coldproof.stats.Tail;
+import coldproof.stats.power.DetectableEffect;
+import coldproof.stats.randomisation.RandomisationScheme;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** What a plan can see, how long it takes, and what its wanted power would take. */
+public final class PlanSize {
+    private static final double POWER = 0.9;
+
+    private PlanSize() {}
+
+    /** Judges a plan with its run sheet. */
+    public static SizingAnswer of(Plan plan, RunSheet sheet) {
+        StudyMinutes minutes = minutes(plan, sheet);
+        List<Warning> warnings = new ArrayList<>();
+        RandomisationScheme orders = DrawnOrders.of(plan);
+        Sizing.randomisationWarning(orders, plan.errors().falseAlarm()).ifPresent(warnings::add);
+        if (plan.budget().outdoorsAtMostSeconds().isPresent() && minutes.outdoors().isPresent()
+                && minutes.outdoors().getAsDouble() > plan.budget().outdoorsAtMostSeconds().getAsDouble() / 60 + 1e-9) {
+            warnings.add(new Warning("outdoors-over-budget", "The plan takes " + Math.round(minutes.outdoors().getAsDouble()) + " min outdoors, the budget is "
+                    + Math.round(plan.budget().outdoorsAtMostSeconds().getAsDouble() / 60) + " min."));
+        }
+        if (plan.noise().isEmpty()) {
+            warnings.add(new Warning("noise-unknown", "The plan says nothing about noise, so its power is not known: run a pilot, then coldproof noise."));
+            return new SizingAnswer(Optional.empty(), Optional.empty(), minutes, warnings, plan.mattersPercent(), plan.errors().power());
+        }
+        Size size = sizeOf(plan, sheet, orders);
+        Optional<Size> needed = needed(plan, size);
+        if (size.power() < plan.errors().power() - 1e-9) {
+            warnings.add(new Warning("power-below-wanted", "As laid out, a change of " + plan.mattersPercent() + " % is found "
+                    + Math.round(100 * size.power()) + " times in 100; wanted are " + Math.round(100 * plan.errors().power()) + "."
+                    + needed.map(n -> " That would take " + n.perLevel() + ".").orElse("")));
+        }
+        size.warnings().stream().filter(warning -> warnings.stream().noneMatch(w -> w.code().equals(warning.code()))).forEach(warnings::add);
+        return new SizingAnswer(Optional.of(size), needed, minutes, warnings, plan.mattersPercent(), plan.errors().power());
+    }
+
+    private static Size sizeOf(Plan plan, RunSheet sheet, RandomisationScheme orders) {
+        NoiseAssumption noise = plan.noise().orElseThrow();
+        if (plan.layout().kind() == Layout.Kind.SESSIONS && !plan.comparesSessions()) {
+            return withinSessions(plan, sheet, orders, noise);
+        }
+        int baseline = plan.layout().counts().getOrDefault(plan.compare().baseline(), plan.layout().total());
+        int against = plan.layout().counts().getOrDefault(plan.compare().against().get(0), plan.layout().total());
+        SizingQuestion question = question(plan, noise, trialsPerSession(sheet), OptionalInt.of(baseline), (double) against / baseline);
+        Size size = Sizing.solve(question);
+        List<Warning> others = size.warnings().stream().filter(w -> !w.code().equals("power-below-wanted") && !w.code().equals("randomisation-cannot-reach")).toList();
+        return new Size(size.layout(), size.claim(), size.logEffect(), size.perLevel(), sheet.positions().size(), size.degreesOfFreedom(), size.power(),
+                size.powerOneFewer(), size.smallestDetectableLog(), size.smallestMarginLog(), orders.smallestP(), others);
+    }
+
+    private static SizingQuestion question(Plan plan, NoiseAssumption noise, int trialsPerSession, OptionalInt perLevel, double ratio) {
+        double effect = plan.claim() == Claim.GAIN ? plan.mattersPercent() : 0;
+        return new SizingQuestion(plan.layout().kind(), plan.claim(), effect, noise.runCvPercent(), noise.sessionCvPercent(), trialsPerSession,
+                plan.errors().power(), plan.errors().falseAlarm(), Tail.TWO, plan.mattersPercent(), ratio, perLevel);
+    }
+
+    private static int trialsPerSession(RunSheet sheet) {
+        return Math.max(1, sheet.ofSession(1).size());
+    }
+
+    /** A per-trial factor in several sessions: run noise only, sessions cost degrees of freedom. */
+    private static Size withinSessions(Plan plan, RunSheet sheet, RandomisationScheme orders, NoiseAssumption noise) {
+        String factor = plan.compare().factor();
+        long baseline = count(sheet, factor, plan.compare().baseline());
+        long against = count(sheet, factor, plan.compare().against().get(0));
+        double error = LogRatio.logSdOfCv(noise.runCvPercent()) * Math.sqrt(1.0 / baseline + 1.0 / against);
+        long conditions = sheet.positions().stream().map(Position::levels).distinct().count();
+        long levels = plan.comparedFactor().levels().size();
+        double df = baseline + against - sheet.sessions() - Math.max(1, conditions / levels);
+        coldproof.stats.power.Claim claim = plan.claim() == Claim.GAIN
+                ? new coldproof.stats.power.Claim.Difference(Math.log1p(plan.mattersPercent() / 100), plan.errors().falseAlarm(), Tail.TWO)
+                : coldproof.stats.power.Claim.Equivalence.within(Math.log1p(plan.mattersPercent() / 100), 0, plan.errors().falseAlarm());
+        boolean judged = df >= 1 && error > 0;
+        double power = judged ? claim.power(error, df) : Double.NaN;
+        OptionalDouble detectable = judged && plan.claim() == Claim.GAIN
+                ? OptionalDouble.of(error * DetectableEffect.noncentrality(df, plan.errors().falseAlarm(), Tail.TWO, plan.errors().power())) : OptionalDouble.empty();
+        return new Size(Layout.Kind.SESSIONS, plan.claim(), plan.claim() == Claim.GAIN ? Math.log1p(plan.mattersPercent() / 100) : 0,
+                List.of(sheet.sessions(), sheet.sessions()), sheet.positions().size(), df, power, OptionalDouble.empty(), detectable, OptionalDouble.empty(),
+                orders.smallestP(), List.of());
+    }
+
+    private static long count(RunSheet sheet, String factor, String level) {
+        return sheet.positions().stream().filter(position -> position.levels().get(factor).equals(level)).count();
+    }
+
+    private static Optional<Size> needed(Plan plan, Size size) {
+        boolean within = plan.layout().kind() == Layout.Kind.SESSIONS && !plan.comparesSessions();
+        if (within || size.power() >= plan.errors().power()) {
+            return Optional.empty();
+        }
+        double ratio = size.perLevel().size() == 2 ? (double) size.perLevel().get(1) / size.perLevel().get(0) : 1;
+        int trials = (int) Math.max(1, plan.layout().kind() == Layout.Kind.SESSIONS ? size.trialsTotal() / plan.layout().total() : 1);
+        return Optional.of(Sizing.solve(question(plan, plan.noise().orElseThrow(), trials, OptionalInt.empty(), ratio)));
+    }
+
+    /** Units of each level for a new plan: as many as its noise asks for, a usual number where nothing is known. */
+    public static int perLevelFor(Layout.Kind kind, Change change, Claim claim, double mattersPercent, Optional<NoiseAssumption> noise, int trialsPerSession) {
+        if (noise.isEmpty() || !(noise.get().runCvPercent() > 0) || kind == Layout.Kind.SESSIONS && change == Change.PER_TRIAL) {
+            return kind == Layout.Kind.SESSIONS ? 4 : 8;
+        }
+        double effect = claim == Claim.GAIN ? mattersPercent : 0;
+        SizingQuestion question = new SizingQuestion(kind, claim, effect, noise.get().runCvPercent(), noise.get().sessionCvPercent(), trialsPerSession, POWER, 0.05,
+                Tail.TWO, mattersPercent, 1, OptionalInt.empty());
+        return Sizing.solve(question).perLevel().get(0);
+    }
+
+    private static StudyMinutes minutes(Plan plan, RunSheet sheet) {
+        if (plan.budget().trialSeconds().isEmpty()) {
+            return new StudyMinutes(OptionalDouble.empty(), OptionalDouble.empty());
+        }
+        double trial = plan.budget().trialSeconds().getAsDouble();
+        String factor = plan.sessionFactor().map(f -> f.name()).orElse("");
+        double total = 0;
+        double outdoors = 0;
+        for (int session = 1; session <= sheet.sessions(); session++) {
+            List<Position> positions = sheet.ofSession(session);
+            String level = positions.get(0).levels().getOrDefault(factor, "");
+            double seconds = plan.budget().openingSeconds(level) + trial * positions.size();
+            total += seconds;
+            outdoors += plan.budget().outdoors().contains(level) ? seconds : 0;
+        }
+        return new StudyMinutes(OptionalDouble.of(total / 60), OptionalDouble.of(outdoors / 60));
+    }
+}

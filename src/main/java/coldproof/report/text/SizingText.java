@@ -1,0 +1,54 @@
+package coldproof.report.text;
+
+import coldproof.plan.Claim;
+import coldproof.plan.Layout;
+import coldproof.quantity.LogRatio;
+import coldproof.reason.sizing.Size;
+import coldproof.reason.sizing.SizingAnswer;
+import coldproof.reason.sizing.Warning;
+
+/** The size of a study for people. */
+public final class SizingText {
+    private SizingText() {}
+
+    /** What it takes and what it sees. */
+    public static String of(SizingAnswer answer, int columns) {
+        StringBuilder out = new StringBuilder();
+        answer.size().ifPresent(size -> size(size, answer, columns, out));
+        answer.needed().ifPresent(needed -> out.append(Wrap.at(columns, "For " + Figures.share(answer.wantedPower()) + " power it would take "
+                + units(needed) + ".")));
+        String time = PlanText.time(answer.minutes().total(), answer.minutes().outdoors());
+        if (!time.isEmpty()) {
+            out.append(time).append('\n');
+        }
+        for (Warning warning : answer.warnings()) {
+            StringBuilder wrapped = new StringBuilder();
+            Wrap.indented("look: " + warning.text(), "  ", columns, wrapped);
+            out.append(wrapped);
+        }
+        return out.toString();
+    }
+
+    private static void size(Size size, SizingAnswer answer, int columns, StringBuilder out) {
+        String what = size.claim() == Claim.GAIN ? "a change of " + Figures.change(LogRatio.toPercent(size.logEffect()))
+                : "that nothing changes by " + Figures.given(answer.mattersPercent()) + " or more";
+        out.append(Wrap.at(columns, "To show " + what + ": " + units(size) + ", " + size.trialsTotal() + " trials in all."));
+        out.append("  power             ").append(Figures.share(size.power())).append(" with ").append(Figures.fixed(size.degreesOfFreedom(), 0))
+                .append(" degrees of freedom");
+        size.powerOneFewer().ifPresent(power -> out.append("; one fewer of each: ").append(Figures.share(power)));
+        out.append('\n');
+        size.smallestDetectableLog().ifPresent(log -> out.append("  smallest change   ").append(Figures.change(LogRatio.toPercent(log))).append(" is seen with ")
+                .append(Figures.share(answer.wantedPower())).append(" power\n"));
+        size.smallestMarginLog().ifPresent(log -> out.append("  smallest margin   ").append(Figures.percent(LogRatio.toPercent(log))).append(" is shown with ")
+                .append(Figures.share(answer.wantedPower())).append(" power\n"));
+        out.append("  randomisation     smallest possible p ").append(Figures.probability(size.smallestRandomisationP())).append('\n');
+    }
+
+    private static String units(Size size) {
+        String noun = size.layout() == Layout.Kind.PAIRED ? "pairs" : size.layout() == Layout.Kind.SESSIONS ? "sessions" : "trials";
+        if (size.perLevel().size() == 1) {
+            return size.perLevel().get(0) + " " + noun;
+        }
+        return size.perLevel().get(0) + " + " + size.perLevel().get(1) + " " + noun;
+    }
+}
