@@ -10,6 +10,7 @@ final class Verbs {
 
     static List<VerbEntry> all() {
         return List.of(
+                new VerbEntry("demo", "a whole study on simulated data, from plan to report", "coldproof demo", DemoVerb::new),
                 new VerbEntry("plan", "makes, checks, shows and freezes the plan", "coldproof plan new --from chilled-air --study my-study", PlanVerb::new),
                 new VerbEntry("noise", "run-to-run and session-to-session noise of studies or a table", "coldproof noise --study pilot", NoiseVerb::new),
                 new VerbEntry("runs", "how many runs it takes, or what so many can see",

@@ -1,0 +1,31 @@
+package coldproof.job.demo;
+
+import coldproof.plan.Factor;
+import coldproof.plan.Level;
+import coldproof.plan.Plan;
+import coldproof.plan.Position;
+import coldproof.reason.rehearse.bench.BenchCondition;
+import coldproof.reason.rehearse.bench.Fan;
+import coldproof.reason.rehearse.bench.Supply;
+
+/** Sets the simulated bench as a line of the run sheet says. */
+final class DemoBench {
+    private static final double ROOM_CELSIUS = 21;
+
+    private DemoBench() {}
+
+    static BenchCondition condition(Plan plan, Position position) {
+        double air = ROOM_CELSIUS;
+        boolean outdoors = false;
+        Fan.Setting fan = Fan.Setting.AUTOMATIC;
+        for (Factor factor : plan.factors()) {
+            String name = position.levels().get(factor.name());
+            Level level = factor.levels().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+            air = level.air().isPresent() ? level.air().get().degrees() : air;
+            outdoors |= plan.budget().outdoors().contains(name);
+            fan = name.equals("maximum") ? Fan.Setting.MAXIMUM : fan;
+        }
+        BenchCondition condition = (outdoors ? BenchCondition.outdoors(air) : BenchCondition.room(air)).with(fan);
+        return plan.start().powerSource().filter("battery"::equals).isPresent() ? condition.with(Supply.Source.BATTERY) : condition;
+    }
+}
