@@ -56,6 +56,11 @@ public final class TraceJob {
         return new Result(file, series, summary);
     }
 
+    /** Size of a log in bytes, to tell how far its reading is; 0 when it cannot be told, or is packed. */
+    public static long bytes(Path file) {
+        return LogReader.plainBytes(file);
+    }
+
     private static ChannelMap map(LogHead head, List<String> mappings) {
         List<ChannelGuess.Setting> settings = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();

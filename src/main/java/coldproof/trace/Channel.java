@@ -72,7 +72,7 @@ public enum Channel {
     public static List<String> shortWords() {
         List<String> shortWords = new ArrayList<>();
         for (Channel channel : values()) {
-            shortWords.add(channel.words.get(channel.words.size() > 1 && channel != TIME ? 1 : 0));
+            shortWords.add(channel.words.get(channel.label.indexOf(' ') > 0 ? 1 : 0));
         }
         return shortWords;
     }

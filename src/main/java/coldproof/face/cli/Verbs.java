@@ -17,6 +17,8 @@ final class Verbs {
                         "coldproof runs --layout sessions --effect 3% --noise 1.5% --session-noise 0.8% --trials-per-session 4", RunsVerb::new),
                 new VerbEntry("schedule", "the run sheet: every trial in its order", "coldproof schedule --study my-study", ScheduleVerb::new),
                 new VerbEntry("record", "runs the workload of the next trial and logs it", "coldproof record --trials session -- ./render.sh {fan}", RecordVerb::new),
+                new VerbEntry("trace", "reads a log of telemetry: boost, settling, sustained level, what heat does",
+                        "coldproof trace --map power=P_pkg --ambient 21C log.csv", TraceVerb::new),
                 new VerbEntry("verdict", "judges the change: PASS, FAIL or UNDECIDED",
                         "coldproof verdict --trials trials.csv --metric rate --better higher --factor fan --baseline auto --against maximum",
                         VerdictVerb::new));

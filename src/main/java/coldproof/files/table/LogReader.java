@@ -76,6 +76,15 @@ public final class LogReader {
         });
     }
 
+    /** Bytes of text in a log; 0 when that is not known without reading it. */
+    public static long plainBytes(Path file) {
+        try {
+            return Files.isRegularFile(file) && !file.toString().endsWith(".gz") ? Files.size(file) : 0;
+        } catch (IOException unknown) {
+            return 0; // whatever is wrong shows when the file is read
+        }
+    }
+
     private interface Reading<T> {
         T from(InputStream in) throws IOException;
     }

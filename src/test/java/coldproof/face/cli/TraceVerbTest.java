@@ -1,0 +1,73 @@
+package coldproof.face.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TraceVerbTest {
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private Path log;
+
+    @BeforeEach
+    void write() throws IOException {
+        StringBuilder text = new StringBuilder("time_s,die_c,power_w,clock_mhz,fan_rpm\n");
+        for (int t = -10; t < 125; t++) {
+            boolean work = t > 0 && t <= 120;
+            boolean boost = t <= 20;
+            text.append(t).append(',').append(work ? boost ? 60 + t : 80 + t % 2 * 0.5 : 30).append(',').append(work ? boost ? 40 : 25 + 0.1 * (t % 3) : 2)
+                    .append(',').append(work ? boost ? 4000 : 3100 + t % 5 : 900).append(",2400\n");
+        }
+        log = Files.writeString(folder.resolve("log.csv"), text);
+    }
+
+    private int run(int columns, String... words) {
+        Streams streams = new Streams(new BufferedReader(new StringReader("")), new PrintWriter(out), new PrintWriter(err), false, columns, false);
+        return new CommandLineFace(streams).run(words);
+    }
+
+    @Test
+    void theDocumentHasTheKeysOfTheContract() {
+        assertEquals(0, run(80, "trace", "--json", log.toString(), "--ambient", "20C"), err::toString);
+        String json = out.toString();
+        for (String key : new String[] {"\"rows\":135,", "\"samplingSeconds\":1.0", "\"channel\":\"die temperature\",\"column\":\"die_c\",\"unit\":\"°C\"",
+            "\"gaps\":0", "\"from\":0.0", "\"kind\":\"boost\"", "\"kind\":\"sustained\"", "\"means\":{", "\"boostSeconds\":", "\"sustained\":{\"power\":25.1",
+            "\"clock\":310", "\"dieTemperature\":80.", "\"fan\":2400.0", "\"timeConstantSeconds\":", "\"thermalResistance\":2.", "\"steady\":true", "\"problems\":["}) {
+            assertTrue(json.contains(key), key + " in " + json);
+        }
+        assertEquals(1, json.lines().count());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {60, 80, 200})
+    void theTextFitsTheScreenAndDrawsEveryPanel(int columns) {
+        assertEquals(0, run(columns, "trace", log.toString()), err::toString);
+        String text = out.toString();
+        text.lines().filter(line -> !line.contains(folder.toString())).forEach(line -> assertTrue(line.length() <= columns, columns + ": " + line));
+        for (String word : new String[] {"clock, MHz", "die temperature, °C", "package power, W", "fan speed, rpm", "sustained", "s from the start of the work"}) {
+            assertTrue(text.contains(word), word);
+        }
+    }
+
+    @Test
+    void aWrongChannelIsRefusedWithTheNearestWord() {
+        assertEquals(2, run(80, "trace", log.toString(), "--map", "powr=power_w"));
+        assertTrue(err.toString().contains("Nearest: power"), err::toString);
+        assertEquals(2, run(80, "trace"));
+    }
+}
