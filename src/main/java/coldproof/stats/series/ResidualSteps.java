@@ -1,0 +1,139 @@
+package coldproof.stats.series;
+
+import coldproof.stats.Argument;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
+
+/**
+ * Von Neumann's ratio of the residuals of a linear model, {@code e'Ae / e'e}, A the squared steps between neighbours of the same run. Fitted effects and
+ * short runs pull neighbouring residuals apart, so that the ratio of independent noise is no longer about 2; the p value here takes that in and is exact
+ * for independent normal noise (J. Durbin and G. S. Watson's ratio with runs).
+ *
+ * @param ratio the ratio
+ * @param expected what it would be on average for independent noise
+ * @param lagOne autocorrelation of neighbouring noise, roughly: {@code 1 - ratio / expected}, in [-1, 1]
+ * @param pLow probability of a ratio at most as large for independent normal noise
+ * @see "J. Durbin, G. S. Watson, Biometrika 37 (1950) 409-428 and 58 (1971) 1-19 (from memory)"
+ */
+public record ResidualSteps(double ratio, double expected, double lagOne, double pLow) {
+    /** Most residuals looked at: the cost grows with the third power. */
+    public static final int MOST = 300;
+
+    private static final double ALIASED = 1e-9; // share of a column's length below which it adds nothing to the columns before it
+
+    /**
+     * Tests the residuals of the least-squares fit of scores on columns.
+     *
+     * @param scores in order, 4 to {@link #MOST}, finite
+     * @param columns of the model, each as long as the scores; columns that add nothing are skipped
+     * @param run label of the run of each score: only neighbours of one run make a step
+     * @throws IllegalArgumentException if lengths differ, there are too few or too many scores, no two scores are neighbours, or the model leaves no
+     *     residual
+     */
+    public static ResidualSteps of(double[] scores, double[][] columns, int[] run) {
+        int n = Argument.atLeast("number of scores", scores.length, 4);
+        if (n > MOST || run.length != n) {
+            throw new IllegalArgumentException(n + " scores with " + run.length + " runs: at most " + MOST + " of each, as many of one as of the other");
+        }
+        double[][] basis = orthonormal(columns, n);
+        double[] residual = scores.clone();
+        double before = dot(residual, residual);
+        sweep(residual, basis);
+        double squares = dot(residual, residual);
+        if (!(squares > 1e-24 * before)) {
+            throw new IllegalArgumentException("the model leaves no residual");
+        }
+        double ratio = dot(residual, steps(residual, run)) / squares;
+        double[] eigenvalues = eigenvalues(basis, run, n);
+        double mean = 0;
+        double[] weights = new double[eigenvalues.length];
+        for (int i = 0; i < weights.length; i++) {
+            mean += eigenvalues[i] / weights.length;
+            weights[i] = eigenvalues[i] - ratio;
+        }
+        if (!(mean > 0)) {
+            throw new IllegalArgumentException("no two scores are neighbours");
+        }
+        double lagOne = Math.max(-1, Math.min(1, 1 - ratio / mean));
+        return new ResidualSteps(ratio, mean, lagOne, 1 - QuadraticForm.probabilityPositive(weights));
+    }
+
+    /** {@code A x}: each value times its number of neighbours, minus the neighbours. */
+    private static double[] steps(double[] values, int[] run) {
+        double[] out = new double[values.length];
+        for (int i = 1; i < values.length; i++) {
+            if (run[i] == run[i - 1]) {
+                double step = values[i] - values[i - 1];
+                out[i] += step;
+                out[i - 1] -= step;
+            }
+        }
+        return out;
+    }
+
+    /** The eigenvalues of the steps in the space of the residuals: those of {@code M A M} without the zeros of the model's own directions. */
+    private static double[] eigenvalues(double[][] basis, int[] run, int n) {
+        double shift = 8; // above any eigenvalue of A, so that the model's directions are told apart at the top
+        Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(n, n);
+        for (int j = 0; j < n; j++) {
+            double[] unit = new double[n];
+            unit[j] = 1;
+            double[] left = unit.clone();
+            sweep(left, basis);
+            double[] column = steps(left, run);
+            sweep(column, basis);
+            for (int i = 0; i < n; i++) {
+                matrix.setEntry(i, j, column[i] + shift * (unit[i] - left[i]));
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                double mean = 0.5 * (matrix.getEntry(i, j) + matrix.getEntry(j, i));
+                matrix.setEntry(i, j, mean);
+                matrix.setEntry(j, i, mean);
+            }
+        }
+        double[] all = new EigenDecomposition(matrix).getRealEigenvalues();
+        java.util.Arrays.sort(all);
+        return java.util.Arrays.copyOf(all, n - basis.length);
+    }
+
+    private static double[][] orthonormal(double[][] columns, int n) {
+        java.util.List<double[]> basis = new java.util.ArrayList<>();
+        for (double[] column : columns) {
+            if (column.length != n) {
+                throw new IllegalArgumentException("a column of " + column.length + " entries for " + n + " scores");
+            }
+            double[] left = column.clone();
+            double length = Math.sqrt(dot(left, left));
+            double[][] found = basis.toArray(double[][]::new);
+            sweep(left, found);
+            sweep(left, found); // once more, against rounding
+            double rest = Math.sqrt(dot(left, left));
+            if (rest > ALIASED * length) {
+                for (int i = 0; i < n; i++) {
+                    left[i] /= rest;
+                }
+                basis.add(left);
+            }
+        }
+        return basis.toArray(double[][]::new);
+    }
+
+    private static void sweep(double[] values, double[][] basis) {
+        for (double[] direction : basis) {
+            double share = dot(values, direction);
+            for (int i = 0; i < values.length; i++) {
+                values[i] -= share * direction[i];
+            }
+        }
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+}
