@@ -21,7 +21,8 @@ final class Verbs {
                         "coldproof trace --map power=P_pkg --ambient 21C log.csv", TraceVerb::new),
                 new VerbEntry("verdict", "judges the change: PASS, FAIL or UNDECIDED",
                         "coldproof verdict --trials trials.csv --metric rate --better higher --factor fan --baseline auto --against maximum",
-                        VerdictVerb::new));
+                        VerdictVerb::new),
+                new VerbEntry("journal", "checks and exports the record of a study", "coldproof journal check", JournalVerb::new));
     }
 
     static Optional<VerbEntry> find(String name) {

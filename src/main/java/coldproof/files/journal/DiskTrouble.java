@@ -55,7 +55,11 @@ public final class DiskTrouble {
             why = message.isBlank() ? "the system gives no reason" : "the system says: " + message;
             remedy = "try again, or write elsewhere";
         }
-        return Problem.of(name + " " + what + ": " + why, Place.named(path.toString()), kept, remedy);
+        return Problem.of(name + " " + what + ": " + why, Place.named(path.toString()), "", sentence(kept) + " " + sentence(remedy));
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     private static boolean folderIsThere(Disk disk, Path folder) {

@@ -3,9 +3,13 @@ package coldproof.files.journal;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.study.Entry;
+import coldproof.study.JournalCheck;
+import coldproof.study.JournalFlaw;
+import coldproof.study.StudyState;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What was read from a journal file: every entry that can be read, and everything that is wrong with the file, by line. */
@@ -63,6 +67,15 @@ public final class Reading {
         return damages.stream().map(Damage::line).distinct().toList();
     }
 
+    /** What the file holds and what is wrong with it; the trials that count come from the entries. */
+    public JournalCheck check(String file) {
+        StudyState state = StudyState.fold(entries);
+        List<JournalFlaw> flaws = damages.stream().map(damage -> new JournalFlaw(damage.line(), damage.byteOffset(),
+                damage.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'), damage.text(), damage.entriesLost())).toList();
+        return new JournalCheck(file, entries.size(), state.trials().size(), state.lastSequence(), lines.isEmpty() ? "" : Sum.text(lastSum()),
+                flaws, state.oddities());
+    }
+
     /** The damages, worded for the person. */
     public List<Problem> problems() {
         return damages.stream().map(this::problem).toList();
@@ -71,10 +84,10 @@ public final class Reading {
     private Problem problem(Damage damage) {
         String lost = damage.entriesLost() == 0 ? "no entry is lost by it"
                 : damage.entriesLost() == 1 ? "one entry cannot be read, all others are" : damage.entriesLost() + " entries cannot be read";
-        return Problem.of("line " + damage.line() + ": " + damage.text(), Place.of(name, damage.line(), 0), lost,
+        return Problem.of("line " + damage.line() + ": " + damage.text() + " (" + lost + ")", Place.of(name, damage.line(), 0), "",
                 damage.kind() == Damage.Kind.TORN_TAIL || damage.kind() == Damage.Kind.LINE_BREAK_MISSING
-                        ? "nothing to do: the next entry sets it right and keeps the torn bytes in a file beside the journal"
-                        : "compare with another copy, or run: coldproof journal repair (the damaged file is kept)");
+                        ? "Nothing to do: the next entry sets it right and keeps the torn bytes in a file beside the journal."
+                        : "Compare with another copy, or run: coldproof journal repair (the damaged file is kept)");
     }
 
     /** Bytes of a last line that was cut short: from, to. */

@@ -216,7 +216,7 @@ class JournalFaultTest {
                     journal.append(EveryKind.trial(before, 48));
                 } catch (Refused e) {
                     assertTrue(e.problems().get(0).what().endsWith("the disk is full"), e::toString);
-                    assertEquals("entry " + (before + 1) + " is not recorded", e.problems().get(0).expected());
+                    assertTrue(e.problems().get(0).remedy().startsWith("Entry " + (before + 1) + " is not recorded."), e::toString);
                     assertEquals(before, journal.entries().size());
                     disk.holdAtMost(Long.MAX_VALUE);
                     assertEquals(before, recorded(disk).size());
