@@ -12,8 +12,11 @@ import coldproof.study.PlanFrozen;
 import coldproof.study.StudyState;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
@@ -86,7 +89,17 @@ public final class PlanJob {
         }
     }
 
+    /** Why a file operation failed, in words; the file systems of Java often give nothing but the name. */
     static String reason(IOException failed) {
+        if (failed instanceof AccessDeniedException) {
+            return "permission denied";
+        }
+        if (failed instanceof NoSuchFileException) {
+            return "there is no such folder, and none can be made there";
+        }
+        if (failed instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
         return failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
     }
 }

@@ -27,9 +27,9 @@ public final class ProblemText {
         out.append(Harmless.line(where.text())).append(": ").append(Harmless.line(problem.what())).append('\n');
         excerpt(where, out);
         if (!problem.expected().isBlank()) {
-            String nearest = problem.nearest().isEmpty() ? "" : " Nearest: " + String.join(", ", problem.nearest()) + ".";
-            Wrap.indented("Expected " + Harmless.line(problem.expected()) + "." + Harmless.line(nearest), "  ", 80, out);
-        } else if (!problem.nearest().isEmpty()) {
+            Wrap.indented("Expected " + Harmless.line(problem.expected()) + ".", "  ", 80, out);
+        }
+        if (!problem.nearest().isEmpty()) {
             Wrap.indented("Nearest: " + Harmless.line(String.join(", ", problem.nearest())) + ".", "  ", 80, out);
         }
         Wrap.indented(Harmless.line(problem.remedy()), "  ", 80, out);

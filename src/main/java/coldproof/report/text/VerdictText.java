@@ -88,7 +88,9 @@ public final class VerdictText {
             verdict.equivalence().ifPresent(interval -> line(level(interval) + " interval", range(interval) + "   (for \"no meaningful change\")"));
             line("test", "t = " + Figures.fixed(change.t(), 2) + ", " + degrees(change.degreesOfFreedom()) + ", " + Figures.pValue(change.p()));
         });
-        line("method", verdict.method());
+        if (verdict.estimate().isPresent()) {
+            line("method", verdict.method());
+        }
         line("tested against", verdict.stratum().words() + degreesInWords());
         verdict.randomisation().ifPresent(this::randomisation);
         line("counts", counts());

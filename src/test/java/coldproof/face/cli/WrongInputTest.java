@@ -1,0 +1,90 @@
+package coldproof.face.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** One clear message with its place, status 2, nothing lost and no stack trace. */
+class WrongInputTest {
+    @TempDir
+    Path folder;
+
+    private static Call refused(Call call, String... parts) {
+        assertEquals(ExitStatus.WRONG_INPUT, call.status(), call.out() + call.err());
+        for (String part : parts) {
+            assertTrue(call.err().contains(part), "missing \"" + part + "\" in: " + call.err());
+        }
+        assertFalse(call.err().contains("\tat ") || call.err().contains("Exception"), call.err());
+        return call;
+    }
+
+    private Call verdict(String table, String... more) throws IOException {
+        Path file = folder.resolve("trials.csv");
+        Files.writeString(file, table);
+        String[] fixed = {"verdict", "--trials", file.toString(), "--better", "higher", "--factor", "fan", "--baseline", "auto", "--against", "maximum"};
+        String[] words = new String[fixed.length + more.length];
+        System.arraycopy(fixed, 0, words, 0, fixed.length);
+        System.arraycopy(more, 0, words, fixed.length, more.length);
+        return Call.of(words);
+    }
+
+    @Test
+    void aScoreThatIsNoNumberIsShownWhereItStands() throws IOException {
+        refused(verdict("fan,rate\nauto,50.1\nmaximum,abc\n", "--metric", "rate"), "trials.csv:3:9", "abc", "Expected a number");
+    }
+
+    @Test
+    void aMissingColumnNamesTheNearest() throws IOException {
+        refused(verdict("fan,rate\nauto,50.1\n", "--metric", "rat"), "no column \"rat\"", "Nearest: rate");
+    }
+
+    @Test
+    void aScoreOfZeroHasNoRatio() throws IOException {
+        refused(verdict("fan,rate\nauto,50.1\nmaximum,0\n", "--metric", "rate"), "trials.csv:3");
+    }
+
+    @Test
+    void aTableThatIsNotThere() {
+        refused(Call.of("verdict", "--trials", folder.resolve("none.csv").toString(), "--metric", "a", "--better", "higher", "--factor", "f", "--baseline", "x",
+                "--against", "y"), "none.csv");
+    }
+
+    @Test
+    void aPlanWithAWrongKeySaysWhereAndTheNearest() throws IOException {
+        Files.writeString(folder.resolve("plan.yaml"), "coldproof: 1\nmetrik: {name: rate}\n");
+        refused(Call.of("plan", "check", "--study", folder.toString()), "plan.yaml:2:1", "metrik", "Nearest: metric");
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsSaidPlainly() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "");
+        refused(Call.of("plan", "new", "--from", "chilled-air", "--study", file.resolve("study").toString()), "the plan cannot be written");
+    }
+
+    @Test
+    void recordBeforeThePlanIsFrozen() {
+        Call.of("plan", "new", "--from", "background-load", "--study", folder.toString());
+        refused(Call.of("record", "--study", folder.toString(), "--", "true"), "not frozen", "coldproof plan freeze");
+    }
+
+    @Test
+    void anUnknownVerbAndAnUnknownOptionNameTheNearest() {
+        refused(Call.of("verdct"), "verdct", "Nearest: verdict");
+        refused(Call.of("runs", "--nois", "1%"), "--nois", "Nearest: --noise");
+    }
+
+    @Test
+    void withJsonTheProblemIsOnStandardOutputToo() throws IOException {
+        Call call = refused(verdict("fan,rate\nauto,50.1\nmaximum,abc\n", "--metric", "rate", "--json"), "abc");
+        JsonNode problem = new JsonMapper().readTree(call.out()).get("problems").get(0);
+        assertEquals(3, problem.get("line").asInt(), call.out());
+    }
+}
