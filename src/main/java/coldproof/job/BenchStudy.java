@@ -12,16 +12,19 @@ import coldproof.study.Entry;
 import coldproof.study.Event;
 import coldproof.study.NoteAdded;
 import coldproof.study.Observed;
+import coldproof.study.Paused;
+import coldproof.study.Resumed;
+import coldproof.study.Session;
 import coldproof.study.SessionClosed;
 import coldproof.study.SessionOpened;
 import coldproof.study.Source;
 import coldproof.study.StartConditionsChecked;
 import coldproof.study.StudyState;
-import coldproof.study.Trial;
 import coldproof.study.TrialRecorded;
 import coldproof.study.TrialSkipped;
 import coldproof.study.TrialUndone;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +38,7 @@ import java.util.OptionalLong;
  * again.
  */
 public final class BenchStudy implements AutoCloseable {
+    private static final double AWAY_SECONDS = 1800; // beyond a trial and its soak; nobody stands at a bench so long without an entry (common practice)
     private final StudyFolder folder;
     private StudyState state;
     private StudyView view;
@@ -96,7 +100,7 @@ public final class BenchStudy implements AutoCloseable {
 
     /** Opens the session of a position where it is not open yet, closing the one before. */
     public void openSessionOf(Position position) {
-        Optional<coldproof.study.Session> open = state.openSession();
+        Optional<Session> open = state.openSession();
         if (open.isPresent() && open.get().number() == position.session()) {
             return;
         }
@@ -104,7 +108,8 @@ public final class BenchStudy implements AutoCloseable {
         append(new SessionOpened(position.session(), sessionLevels(position), ""));
     }
 
-    private Map<String, String> sessionLevels(Position position) {
+    /** Level of every per-session factor at a position. */
+    Map<String, String> sessionLevels(Position position) {
         Map<String, String> levels = new LinkedHashMap<>();
         for (Factor factor : view.plan().factors()) {
             if (factor.change() == Change.PER_SESSION) {
@@ -126,21 +131,18 @@ public final class BenchStudy implements AutoCloseable {
                     "Read it again; a run that failed is skipped with its reason instead."));
         }
         openSessionOf(position);
-        Entry entry = append(new TrialRecorded(position.number(), position.session(), position.orderInSession(), position.levels(), score,
+        return append(new TrialRecorded(position.number(), position.session(), position.orderInSession(), position.levels(), score,
                 view.plan().metric().unit(), loops, trace, startedAt, elapsedSeconds, source));
-        closeWhenDone(position);
-        return entry;
     }
 
     /** Leaves a position out, with the reason. */
     public Entry skip(Position position, String reason) {
         openSessionOf(position);
-        Entry entry = append(new TrialSkipped(position.number(), reason));
-        closeWhenDone(position);
-        return entry;
+        return append(new TrialSkipped(position.number(), reason));
     }
 
-    private void closeWhenDone(Position position) {
+    /** Closes the session of a position when all its trials are settled. */
+    public void closeWhenDone(Position position) {
         boolean done = view.sheet().ofSession(position.session()).stream()
                 .allMatch(other -> state.trialAt(other.number()).isPresent() || state.skipped().containsKey(other.number()));
         if (done && state.openSession().isPresent() && state.openSession().get().number() == position.session()) {
@@ -149,14 +151,32 @@ public final class BenchStudy implements AutoCloseable {
     }
 
     /**
-     * Takes back the last trial that counts.
+     * Takes back the last trial or skip that counts.
      *
+     * @return the entry that says so
      * @throws Refused if there is none
      */
     public Entry undoLast(String reason) {
-        Trial last = state.trials().stream().max(java.util.Comparator.comparingLong(Trial::sequence)).orElseThrow(() -> new Refused(
-                Problem.of("there is no trial to take back", Place.named("undo"), "a recorded trial", "Nothing was changed.")));
-        return append(new TrialUndone(last.sequence(), reason));
+        List<Entry> entries = folder.journal().entries();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            if (counts(entries.get(i))) {
+                return append(new TrialUndone(entries.get(i).sequence(), reason));
+            }
+        }
+        throw new Refused(Problem.of("there is no trial to take back", Place.named("undo"), "a recorded trial", "Nothing was changed."));
+    }
+
+    private boolean counts(Entry entry) {
+        if (entry.event() instanceof TrialRecorded trial) {
+            return state.trialAt(trial.position()).filter(kept -> kept.sequence() == entry.sequence()).isPresent();
+        }
+        return entry.event() instanceof TrialSkipped skip && state.skipped().containsKey(skip.position());
+    }
+
+    /** The entry that an undo took back. */
+    Entry takenBackBy(Entry undo) {
+        long target = ((TrialUndone) undo.event()).sequence();
+        return folder.journal().entries().stream().filter(entry -> entry.sequence() == target).findFirst().orElseThrow();
     }
 
     /** Writes a note. */
@@ -168,6 +188,41 @@ public final class BenchStudy implements AutoCloseable {
     public Entry startConditions(Position position, Map<String, Observed> readings, List<String> deviations) {
         openSessionOf(position);
         return append(new StartConditionsChecked(position.session(), OptionalInt.of(position.number()), readings, deviations));
+    }
+
+    /** Writes what was read at the start of a session, with what was not as planned. */
+    public Entry sessionReadings(int session, Map<String, Observed> readings, List<String> deviations) {
+        return append(new StartConditionsChecked(session, OptionalInt.empty(), readings, deviations));
+    }
+
+    /** Stops within a session, to go on later. */
+    public Entry pause(String reason) {
+        return append(new Paused(reason));
+    }
+
+    /** Goes on after a pause, or after having been away without one. */
+    public Entry resume(String note) {
+        return append(new Resumed(note));
+    }
+
+    /** Ends the open session for today and begins it again, so that it starts with a new soak. */
+    public void reopenSession() {
+        Session open = state.openSession().orElseThrow();
+        append(new SessionClosed(open.number(), SessionClosed.Ending.PAUSED, ""));
+        append(new SessionOpened(open.number(), open.levels(), ""));
+    }
+
+    /** Time since the last entry by the wall clock, s, 0 or more. */
+    public double secondsSinceLastEntry(Machine machine) {
+        List<Entry> entries = folder.journal().entries();
+        Duration since = Duration.between(entries.get(entries.size() - 1).at(), OffsetDateTime.now(machine.wall()));
+        return Math.max(0, since.toMillis() / 1000.0);
+    }
+
+    /** Whether a session was left open without a word for so long that the time since was no bench time. */
+    public boolean isAway(Machine machine) {
+        double trial = view.plan().budget().trialSeconds().orElse(0) + view.plan().budget().soakSeconds();
+        return state.openSession().isPresent() && !state.paused() && secondsSinceLastEntry(machine) > AWAY_SECONDS + trial;
     }
 
     /** Notes a departure from the plan. */

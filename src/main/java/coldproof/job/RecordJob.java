@@ -74,6 +74,7 @@ public final class RecordJob {
         }
         double score = pattern.isPresent() ? score(position, pattern.get(), run.output()) : run.elapsedSeconds();
         study.record(position, score, List.of(), Optional.empty(), started, run.elapsedSeconds(), Source.RECORDED);
+        study.closeWhenDone(position);
         return Optional.of(new Recorded(position, score, run.elapsedSeconds()));
     }
 

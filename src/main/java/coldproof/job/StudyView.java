@@ -10,6 +10,7 @@ import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
 import coldproof.plan.Scheduler;
 import coldproof.quantity.Problem;
+import coldproof.reason.checklist.Checklist;
 import coldproof.reason.verdict.Observation;
 import coldproof.study.Deviation;
 import coldproof.study.StudyState;
@@ -87,10 +88,9 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         return Scheduler.draw(plan, new SplittableRandom(plan.seed()));
     }
 
-    /** The next trial to run; empty when all are run or skipped. */
+    /** The next trial to run; empty when all are run, skipped, or left of a session that was broken off. */
     public Optional<Position> next() {
-        int total = sheet.positions().size();
-        return state.nextPosition(total).isPresent() ? Optional.of(sheet.positions().get(state.nextPosition(total).getAsInt() - 1)) : Optional.empty();
+        return Checklist.nextTrial(sheet, state);
     }
 
     /** The trials that count, as the verdict sees them; other factors with several levels are adjusted for. */

@@ -21,6 +21,7 @@ final class SessionBook {
     private static final class Sitting {
         private final Entry openedBy;
         private final SessionOpened opened;
+        private Entry lastOpenedBy;
         private Entry closedBy;
         private SessionClosed closed;
         private double seconds;
@@ -28,11 +29,12 @@ final class SessionBook {
 
         private Sitting(Entry openedBy, SessionOpened opened) {
             this.openedBy = openedBy;
+            this.lastOpenedBy = openedBy;
             this.opened = opened;
         }
 
         private Session session() {
-            return new Session(opened.session(), opened.levels(), opened.note(), openedBy, Optional.ofNullable(closedBy),
+            return new Session(opened.session(), opened.levels(), opened.note(), openedBy, lastOpenedBy, Optional.ofNullable(closedBy),
                     Optional.ofNullable(closed).map(SessionClosed::ending), closed == null ? "" : closed.reason(),
                     new Elapsed(seconds, measured));
         }
@@ -66,6 +68,7 @@ final class SessionBook {
             odd(entry, "session " + event.session() + " was opened again at other levels: " + event.levels() + ", first "
                     + known.opened.levels());
         }
+        known.lastOpenedBy = entry;
         known.closedBy = null;
         known.closed = null;
         open = known;

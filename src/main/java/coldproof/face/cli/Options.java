@@ -14,6 +14,11 @@ final class Options {
         spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).description(purpose).build());
     }
 
+    /** An option whose value may be left out; it is empty then. */
+    static void valueOrNone(CommandSpec spec, String name, String label, String purpose) {
+        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).arity("0..1").fallbackValue("").description(purpose).build());
+    }
+
     /** An option that may stand several times. */
     static void values(CommandSpec spec, String name, String label, String purpose) {
         spec.addOption(OptionSpec.builder(name).paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity("1").description(purpose).build());

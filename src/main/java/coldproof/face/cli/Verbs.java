@@ -19,6 +19,7 @@ final class Verbs {
                 new VerbEntry("record", "runs the workload of the next trial and logs it", "coldproof record --trials session -- ./render.sh {fan}", RecordVerb::new),
                 new VerbEntry("trace", "reads a log of telemetry: boost, settling, sustained level, what heat does",
                         "coldproof trace --map power=P_pkg --ambient 21C log.csv", TraceVerb::new),
+                new VerbEntry("log", "the checklist at the bench: asks for each step and records it", "coldproof log --study my-study", LogVerb::new),
                 new VerbEntry("verdict", "judges the change: PASS, FAIL or UNDECIDED",
                         "coldproof verdict --trials trials.csv --metric rate --better higher --factor fan --baseline auto --against maximum",
                         VerdictVerb::new),

@@ -1,0 +1,110 @@
+package coldproof.reason.checklist;
+
+import coldproof.plan.Plan;
+import coldproof.plan.Position;
+import coldproof.plan.RunSheet;
+import coldproof.study.Numbered;
+import coldproof.study.Session;
+import coldproof.study.SessionClosed;
+import coldproof.study.StartConditionsChecked;
+import coldproof.study.StudyState;
+import coldproof.study.Trial;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The order of work at the bench. Everything is found from what is recorded, so that a study broken off at any moment goes on at the right
+ * step, here or on another computer.
+ */
+public final class Checklist {
+    /** Name under which the time of a soak is recorded. */
+    public static final String SOAK = "soak";
+    private final Plan plan;
+    private final RunSheet sheet;
+    private final StudyState state;
+
+    private Checklist(Plan plan, RunSheet sheet, StudyState state) {
+        this.plan = plan;
+        this.sheet = sheet;
+        this.state = state;
+    }
+
+    /** What is to be done next. */
+    public static Step next(Plan plan, RunSheet sheet, StudyState state) {
+        return new Checklist(plan, sheet, state).next();
+    }
+
+    /**
+     * The next trial to run: in the session that is open as long as it has one, else the first of the sheet. Trials left of a session that
+     * was broken off for good are not run.
+     */
+    public static Optional<Position> nextTrial(RunSheet sheet, StudyState state) {
+        Set<Integer> settled = settled(state);
+        Set<Integer> brokenOff = brokenOff(state);
+        Optional<Session> open = state.openSession();
+        if (open.isPresent()) {
+            Optional<Position> here = sheet.ofSession(open.get().number()).stream().filter(position -> !settled.contains(position.number())).findFirst();
+            if (here.isPresent()) {
+                return here;
+            }
+        }
+        return sheet.positions().stream()
+                .filter(position -> !settled.contains(position.number()) && !brokenOff.contains(position.session())).findFirst();
+    }
+
+    private static Set<Integer> settled(StudyState state) {
+        Set<Integer> settled = new HashSet<>(state.skipped().keySet());
+        for (Trial trial : state.trials()) {
+            settled.add(trial.position());
+        }
+        return settled;
+    }
+
+    private static Set<Integer> brokenOff(StudyState state) {
+        Set<Integer> brokenOff = new HashSet<>();
+        for (Session session : state.sessions()) {
+            if (session.ending().filter(ending -> ending == SessionClosed.Ending.ABORTED).isPresent()) {
+                brokenOff.add(session.number());
+            }
+        }
+        return brokenOff;
+    }
+
+    private Step next() {
+        Optional<Position> next = nextTrial(sheet, state);
+        Optional<Session> open = state.openSession();
+        if (open.isPresent() && (next.isEmpty() || next.get().session() != open.get().number())) {
+            return new Step(Step.Kind.CLOSE_SESSION, open.get().number(), Optional.empty());
+        }
+        if (next.isEmpty()) {
+            return new Step(Step.Kind.FINISHED, 0, Optional.empty());
+        }
+        if (open.isEmpty()) {
+            return Step.of(Step.Kind.OPEN_SESSION, next.get());
+        }
+        if (state.paused()) {
+            return Step.of(Step.Kind.RESUME, next.get());
+        }
+        if (plan.budget().soakSeconds() > 0 && !isSoaked(open.get())) {
+            return Step.of(Step.Kind.SOAK, next.get());
+        }
+        if (plan.start().any() && !isChecked(next.get(), open.get())) {
+            return Step.of(Step.Kind.START_CONDITIONS, next.get());
+        }
+        return Step.of(Step.Kind.RUN_TRIAL, next.get());
+    }
+
+    private boolean isSoaked(Session session) {
+        return state.startConditions().stream().anyMatch(check -> isSince(check, session) && check.event().readings().containsKey(SOAK));
+    }
+
+    private boolean isChecked(Position position, Session session) {
+        return state.startConditions().stream()
+                .anyMatch(check -> isSince(check, session) && check.event().position().orElse(0) == position.number());
+    }
+
+    private static boolean isSince(Numbered<StartConditionsChecked> check, Session session) {
+        return check.event().session() == session.number() && check.sequence() > session.lastOpenedBy().sequence();
+    }
+}

@@ -1,0 +1,14 @@
+package coldproof.reason.checklist;
+
+import java.util.Optional;
+
+/**
+ * What the person is asked now.
+ *
+ * @param ask what for
+ * @param step the step it belongs to
+ * @param progress how far the study is
+ * @param doubt what is wrong with the score, when a second look is asked for
+ * @param usual what Enter alone answers, as it would be typed; empty where Enter alone is no answer
+ */
+public record Question(Ask ask, Step step, Progress progress, Optional<Doubt> doubt, String usual) {}

@@ -1,0 +1,190 @@
+package coldproof.report.text;
+
+import coldproof.plan.Factor;
+import coldproof.plan.Level;
+import coldproof.plan.Plan;
+import coldproof.plan.Position;
+import coldproof.reason.checklist.Ask;
+import coldproof.reason.checklist.Command;
+import coldproof.reason.checklist.Doubt;
+import coldproof.reason.checklist.Loops;
+import coldproof.reason.checklist.Meters;
+import coldproof.reason.checklist.Progress;
+import coldproof.reason.checklist.Question;
+import coldproof.reason.checklist.ScoreText;
+import coldproof.study.Event;
+import coldproof.study.TrialRecorded;
+import coldproof.study.TrialSkipped;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The words of the checklist at the bench, the same on every face. */
+public final class ChecklistText {
+    private ChecklistText() {}
+
+    /** {@code Trial 5 of 14, session 2 of 7: chilled, fan maximum}. */
+    public static String progress(Progress progress) {
+        String condition = progress.condition().isEmpty() ? "" : ": " + Harmless.line(progress.condition());
+        return "Trial " + progress.trial() + " of " + progress.trials() + ", session " + progress.session() + " of " + progress.sessions() + condition;
+    }
+
+    /** What is settled and what is still to come. */
+    public static String done(Progress progress) {
+        String skipped = progress.skipped() == 0 ? "" : ", " + progress.skipped() + " skipped";
+        return progress.recorded() + " recorded" + skipped + ", " + progress.open() + " to come";
+    }
+
+    /** What runs out, a line each; nothing where the plan sets no limit and nothing is read. */
+    public static List<String> meters(Meters meters) {
+        List<String> lines = new ArrayList<>();
+        if (meters.outdoorsNow() || meters.outdoorsBudgetSeconds().isPresent()) {
+            String budget = meters.outdoorsBudgetSeconds().isPresent() ? " of " + Figures.minutes(meters.outdoorsBudgetSeconds().getAsDouble() / 60) : "";
+            lines.add("outdoors " + Figures.minutes(meters.outdoorsSeconds() / 60) + budget + (meters.outdoorsOver() ? ": OVER THE BUDGET" : ""));
+        }
+        if (meters.batteryPercent().isPresent()) {
+            lines.add(battery(meters));
+        }
+        return lines;
+    }
+
+    private static String battery(Meters meters) {
+        StringBuilder line = new StringBuilder("battery ").append(plain(meters.batteryPercent().getAsDouble())).append(" %");
+        meters.drainPercent().ifPresent(drain -> line.append(", a trial takes ").append(plain(drain)).append(" %"));
+        meters.batteryAtEnd().ifPresent(end -> line.append(", about ").append(plain(Math.max(0, end))).append(" % at the end of the session"));
+        if (meters.batteryTooSmall()) {
+            line.append(": WILL NOT LAST (limit ").append(plain(meters.batteryFloorPercent())).append(" %)");
+        }
+        return line.toString();
+    }
+
+    /** What the person is to do now, in sentences without line breaks. */
+    public static List<String> instructions(Question question, Plan plan) {
+        List<String> lines = new ArrayList<>();
+        switch (question.ask()) {
+            case RESUME -> lines.add("Session " + question.step().session() + " was broken off here. Put everything as it was, then go on.");
+            case AIR, WIND, OPEN_SESSION -> lines.add("Session " + question.step().session() + ": set " + settings(plan, question, true) + ".");
+            case SOAK -> lines.add("Let the device settle for " + Figures.minutes(plan.budget().soakSeconds() / 60) + ". The bell rings when the time is over.");
+            case DIE, BATTERY, POWER -> lines.add("Before the trial, set " + settings(plan, question, false) + "; same start state as before. Then read:");
+            case SCORE -> run(question, plan, lines);
+            case CONFIRM_SCORE -> question.doubt().ifPresent(doubt -> lines.add(doubt(doubt, plan)));
+            case SKIP_REASON -> lines.add("Why is this trial left out? Enter alone takes it back.");
+            case ABORT_REASON -> lines.add("Why does this session end for good? Its trials stay, the rest is not run. Enter alone takes it back.");
+            case NOTE -> lines.add("What shall be remembered? Enter alone writes nothing.");
+            case CLOSE_SESSION -> lines.add("Every trial of session " + question.step().session() + " is settled.");
+            case FINISHED -> lines.add("Nothing is left to run. Next: coldproof verdict");
+        }
+        return lines;
+    }
+
+    private static void run(Question question, Plan plan, List<String> lines) {
+        lines.add("Set " + settings(plan, question, false) + ".");
+        lines.add(plan.workload().instruction().isBlank() ? "Run the workload once." : Harmless.line(plan.workload().instruction().strip()));
+        lines.add("Enter the " + Harmless.line(plan.metric().name()) + "; all loops at once with spaces between, if there are loops.");
+    }
+
+    /** {@code ambient to chilled (-6 °C), fan to maximum}: the levels set once a session, or all. */
+    private static String settings(Plan plan, Question question, boolean ofSession) {
+        List<String> settings = new ArrayList<>();
+        Position position = question.step().position().orElseThrow();
+        for (Factor factor : plan.factors()) {
+            if (ofSession && factor.change() != coldproof.plan.Change.PER_SESSION) {
+                continue;
+            }
+            String name = position.levels().get(factor.name());
+            String setting = factor.levels().stream().filter(level -> level.name().equals(name)).findFirst().map(Level::setting).orElse("");
+            settings.add(factor.name() + " to " + name + (setting.isEmpty() || setting.equals(name) ? "" : " (" + setting + ")"));
+        }
+        return settings.isEmpty() ? "everything as planned" : Harmless.line(String.join(", ", settings));
+    }
+
+    private static String doubt(Doubt doubt, Plan plan) {
+        double off = doubt.percentOff();
+        String far = off >= 100 ? Figures.fixed(doubt.score() / doubt.usual(), 1) + " times" : Figures.fixed(Math.abs(off), 0) + " % " + (off > 0 ? "above" : "below");
+        String mean = doubt.trials() == 1 ? "the one trial" : "the mean of the " + doubt.trials() + " trials";
+        return Figures.score(doubt.score()) + unit(plan) + " is " + far + " " + mean + (doubt.sameCondition() ? " of this condition" : " so far") + " ("
+                + Figures.score(doubt.usual()) + "). y records it as it is; or type it again.";
+    }
+
+    /** The short words before the cursor. */
+    public static String prompt(Question question, Plan plan) {
+        return switch (question.ask()) {
+            case RESUME -> "Enter to go on, soak to settle anew";
+            case AIR -> "air temperature, °C (Enter: not read)";
+            case WIND -> "wind, m/s (Enter: not read)";
+            case OPEN_SESSION -> "Enter to begin the session";
+            case SOAK -> "Enter when it has settled";
+            case DIE -> "die temperature, °C (Enter: not read)";
+            case BATTERY -> "battery, % (Enter: not read)";
+            case POWER -> "power source, wall or battery" + (question.usual().isEmpty() ? "" : " (Enter: " + question.usual() + ")");
+            case SCORE -> Harmless.line(plan.metric().name()) + (plan.metric().unit().isEmpty() ? "" : ", " + Harmless.line(plan.metric().unit()));
+            case CONFIRM_SCORE -> "y, or the score again";
+            case SKIP_REASON, ABORT_REASON -> "reason";
+            case NOTE -> "note";
+            case CLOSE_SESSION -> "Enter to end the session";
+            case FINISHED -> "Enter to leave";
+        };
+    }
+
+    /** The keys that work at a question, in a line: {@code u undo  s skip}. */
+    public static String keys(Question question) {
+        if (question.ask() == Ask.SKIP_REASON || question.ask() == Ask.ABORT_REASON || question.ask() == Ask.NOTE || question.ask() == Ask.CONFIRM_SCORE) {
+            return "";
+        }
+        List<String> keys = new ArrayList<>();
+        for (Command command : Command.values()) {
+            keys.add(command.key() + " " + command.word());
+        }
+        return String.join("  ", keys);
+    }
+
+    /** Every word that can be said, with what it does. */
+    public static List<String> help() {
+        List<String> lines = new ArrayList<>();
+        for (Command command : Command.values()) {
+            lines.add(String.format(Locale.ROOT, "%s or %-6s %s", command.key(), command.word(), command.purpose()));
+        }
+        lines.add("A reason or a note may follow the word at once: skip battery died");
+        return lines;
+    }
+
+    /** That a trial is on the medium, and how steady its loops were. */
+    public static List<String> recorded(Plan plan, Position position, ScoreText score) {
+        List<String> said = new ArrayList<>();
+        said.add("Trial " + position.number() + ": " + Figures.score(score.score()) + unit(plan) + ". Recorded.");
+        if (!score.loops().isEmpty()) {
+            Loops loops = Loops.of(score.loops(), plan.metric().better());
+            said.add(loops.count() + " loops, mean " + Figures.score(loops.mean()) + ", worst " + Figures.score(loops.worst()) + ", best "
+                    + Figures.score(loops.best()) + "; steadiness " + Figures.fixed(loops.steadiness(), 3) + ", drift " + Figures.change(loops.driftPercent())
+                    + " from first to last.");
+        }
+        return said;
+    }
+
+    /** What was taken back. */
+    public static String undone(Event event) {
+        String what = "An entry";
+        if (event instanceof TrialRecorded trial) {
+            what = "Trial " + trial.position() + " (" + Figures.score(trial.score()) + (trial.unit().isEmpty() ? "" : " " + Harmless.line(trial.unit())) + ")";
+        } else if (event instanceof TrialSkipped skip) {
+            what = "The skip of trial " + skip.position();
+        }
+        return what + " is taken back; the journal keeps both. Recorded.";
+    }
+
+    /** That something is recorded, and where it leaves the plan. */
+    public static List<String> deviations(String recorded, List<String> deviations) {
+        List<String> said = new ArrayList<>();
+        said.add(recorded);
+        deviations.forEach(deviation -> said.add("Not as planned, recorded as a deviation: " + Harmless.line(deviation)));
+        return said;
+    }
+
+    private static String unit(Plan plan) {
+        return plan.metric().unit().isEmpty() ? "" : " " + Harmless.line(plan.metric().unit());
+    }
+
+    private static String plain(double number) {
+        return Figures.fixed(number, 1).replaceFirst("\\.0$", "");
+    }
+}
