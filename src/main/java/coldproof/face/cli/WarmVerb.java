@@ -1,13 +1,31 @@
 package coldproof.face.cli;
 
+import coldproof.job.demo.PassingStudy;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.Writer;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Walks the usual paths, so that the archive made at package time holds their classes. Its answers go nowhere. */
 final class WarmVerb implements Verb {
+    private static final String[][] WALKS = {
+        {"--help"}, {"--version"}, {"verdict", "--help"}, {"verdct"}, {"verdict", "--study", "no such folder", "--json"},
+        {"runs", "--layout", "sessions", "--effect", "3%", "--noise", "1.5%", "--session-noise", "0.8%"},
+        {"runs", "--layout", "alternating", "--effect", "3%", "--noise", "1.5%", "--json"},
+        {"runs", "--layout", "paired", "--claim", "same", "--noise", "1.5%", "--json"},
+        {"caution", "--air", "-9C", "--humidity", "70%", "--wind", "3m/s", "--indoors", "21C", "--indoor-humidity", "45%"},
+        {"caution", "--air", "-9C", "--humidity", "70%", "--json"},
+    };
+    /** Verbs that look at the study of the demonstration. */
+    private static final String[][] STUDY_WALKS = {
+        {"plan", "check"}, {"plan", "show"}, {"runs"}, {"schedule"}, {"noise"}, {"verdict"}, {"verdict", "--json"}, {"limiter"}, {"limiter", "--json"},
+        {"report"}, {"journal", "check"}, {"log"},
+    };
+
     @Override
     public void describe(CommandSpec spec) {}
 
@@ -19,10 +37,14 @@ final class WarmVerb implements Verb {
         for (String[] words : WALKS) {
             face.run(words);
         }
+        try (PassingStudy study = PassingStudy.make()) {
+            for (String[] words : STUDY_WALKS) {
+                List<String> all = new ArrayList<>(Arrays.asList(words));
+                all.addAll(List.of("--study", study.folder().toString()));
+                face.run(all.toArray(String[]::new));
+            }
+            face.run("trace", study.folder().resolve("traces").resolve("trial-001.csv").toString());
+        }
         return ExitStatus.DONE;
     }
-
-    private static final String[][] WALKS = {
-        {"--help"}, {"--version"}, {"verdict", "--help"}, {"verdict", "--study", "no such folder", "--json"}, {"verdct"},
-    };
 }
