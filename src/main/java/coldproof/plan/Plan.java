@@ -62,4 +62,9 @@ public record Plan(String title, String device, Metric metric, Comparison compar
     public boolean comparesSessions() {
         return comparedFactor().change() == Change.PER_SESSION;
     }
+
+    /** The same plan laid out otherwise. */
+    public Plan with(Layout other) {
+        return new Plan(title, device, metric, compare, mattersPercent, claim, factors, noise, errors, looks, other, budget, start, abort, workload, seed);
+    }
 }

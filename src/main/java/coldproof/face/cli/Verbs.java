@@ -15,6 +15,8 @@ final class Verbs {
                 new VerbEntry("noise", "run-to-run and session-to-session noise of studies or a table", "coldproof noise --study pilot", NoiseVerb::new),
                 new VerbEntry("runs", "how many runs it takes, or what so many can see",
                         "coldproof runs --layout sessions --effect 3% --noise 1.5% --session-noise 0.8% --trials-per-session 4", RunsVerb::new),
+                new VerbEntry("rehearse", "the whole study simulated: how often it would decide, and how often wrongly", "coldproof rehearse --study my-study",
+                        RehearseVerb::new),
                 new VerbEntry("schedule", "the run sheet: every trial in its order", "coldproof schedule --study my-study", ScheduleVerb::new),
                 new VerbEntry("record", "runs the workload of the next trial and logs it", "coldproof record --trials session -- ./render.sh {fan}", RecordVerb::new),
                 new VerbEntry("trace", "reads a log of telemetry: boost, settling, sustained level, what heat does",

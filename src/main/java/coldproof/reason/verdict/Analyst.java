@@ -93,7 +93,7 @@ final class Analyst {
     }
 
     /** Whether every session has the same trials of every condition of the other factors. */
-    private boolean alike() {
+    boolean alike() {
         Map<Integer, Map<List<String>, Integer>> bySession = new LinkedHashMap<>();
         for (int i = 0; i < session.length; i++) {
             bySession.computeIfAbsent(session[i], s -> new java.util.HashMap<>()).merge(trials.get(i).adjust(), 1, Integer::sum);
@@ -130,9 +130,13 @@ final class Analyst {
     }
 
     Analysis withinSessions() {
+        return analysis(preparedWithinSessions().test(logScores), "least squares of log scores within sessions");
+    }
+
+    /** The test within sessions, ready for any scores of these trials in this order. */
+    WithinSessions.Prepared preparedWithinSessions() {
         DesignMatrix effects = effects();
-        Estimate estimate = WithinSessions.test(logScores, effects, session, effects.difference(FACTOR, 0, 1));
-        return analysis(estimate, "least squares of log scores within sessions");
+        return WithinSessions.prepare(effects, session, effects.difference(FACTOR, 0, 1));
     }
 
     Analysis pairs() {

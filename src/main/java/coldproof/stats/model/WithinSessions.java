@@ -23,16 +23,26 @@ public final class WithinSessions {
      *     within sessions, or no degrees of freedom are left
      */
     public static Estimate test(double[] logScores, DesignMatrix effects, int[] session, double[] contrast) {
-        int trials = logScores.length;
-        if (effects.rows() != trials || session.length != trials) {
-            throw new IllegalArgumentException(trials + " scores, " + effects.rows() + " rows of effects, " + session.length + " sessions");
+        if (effects.rows() != logScores.length) {
+            throw new IllegalArgumentException(logScores.length + " scores, " + effects.rows() + " rows of effects");
+        }
+        return prepare(effects, session, contrast).test(logScores);
+    }
+
+    /**
+     * The same test made ready for many sets of scores of one arrangement.
+     *
+     * @throws IllegalArgumentException as for {@link #test}
+     */
+    public static Prepared prepare(DesignMatrix effects, int[] session, double[] contrast) {
+        int trials = effects.rows();
+        if (session.length != trials) {
+            throw new IllegalArgumentException(trials + " rows of effects, " + session.length + " sessions");
         }
         if (contrast.length != effects.columns()) {
             throw new IllegalArgumentException("a contrast of " + contrast.length + " entries for " + effects.columns() + " columns");
         }
         int sessions = requireIndices(session);
-        double[] residual = logScores.clone();
-        centre(residual, session);
         double[][] columns = effects.copyOfColumns();
         List<Integer> kept = new ArrayList<>();
         for (int j = 0; j < columns.length; j++) {
@@ -46,15 +56,46 @@ public final class WithinSessions {
         }
         OrthonormalColumns q = new OrthonormalColumns(kept.stream().map(j -> columns[j]).toArray(double[][]::new),
                 j -> effects.columnName(kept.get(j)));
-        double[] coordinates = q.sweep(residual);
         int df = trials - sessions - kept.size();
         if (df < 1) {
             throw new IllegalArgumentException("no degrees of freedom are left within sessions: " + trials + " trials, " + sessions
                     + " sessions, " + kept.size() + " effects");
         }
-        double[] l = q.contrastInCoordinates(kept.stream().mapToDouble(j -> contrast[j]).toArray());
-        double variance = OrthonormalColumns.dot(residual, residual) / df;
-        return Estimate.of(OrthonormalColumns.dot(l, coordinates), Math.sqrt(variance * OrthonormalColumns.dot(l, l)), df);
+        return new Prepared(q, q.contrastInCoordinates(kept.stream().mapToDouble(j -> contrast[j]).toArray()), session.clone(), df);
+    }
+
+    /** A contrast in one arrangement of trials, ready for any scores. Immutable. */
+    public static final class Prepared {
+        private final OrthonormalColumns columns;
+        private final double[] contrast;
+        private final int[] session;
+        private final int degreesOfFreedom;
+        private final double length;
+
+        private Prepared(OrthonormalColumns columns, double[] contrast, int[] session, int degreesOfFreedom) {
+            this.columns = columns;
+            this.contrast = contrast;
+            this.session = session;
+            this.degreesOfFreedom = degreesOfFreedom;
+            this.length = OrthonormalColumns.dot(contrast, contrast);
+        }
+
+        /**
+         * Tests the contrast on these scores.
+         *
+         * @param logScores finite, one for each trial
+         * @throws IllegalArgumentException if there are more or fewer scores than trials, or one is not finite
+         */
+        public Estimate test(double[] logScores) {
+            if (logScores.length != session.length) {
+                throw new IllegalArgumentException(logScores.length + " scores for " + session.length + " trials");
+            }
+            double[] residual = logScores.clone();
+            centre(residual, session);
+            double[] coordinates = columns.sweep(residual);
+            double variance = OrthonormalColumns.dot(residual, residual) / degreesOfFreedom;
+            return Estimate.of(OrthonormalColumns.dot(contrast, coordinates), Math.sqrt(variance * length), degreesOfFreedom);
+        }
     }
 
     private static int requireIndices(int[] session) {

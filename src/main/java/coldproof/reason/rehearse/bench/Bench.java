@@ -49,7 +49,7 @@ public final class Bench {
             logPerKelvin[i] = (Math.log(truth(warmer(condition, SENSITIVITY_KELVINS)).noiseFreeRate())
                     - Math.log(truth(warmer(condition, -SENSITIVITY_KELVINS)).noiseFreeRate())) / (2 * SENSITIVITY_KELVINS);
         }
-        return new QuickScores(parameters, conditions, logScores, logPerKelvin);
+        return new QuickScores(parameters, logScores, logPerKelvin);
     }
 
     private static BenchCondition warmer(BenchCondition condition, double kelvins) {

@@ -1,6 +1,5 @@
 package coldproof.reason.rehearse.bench;
 
-import java.util.List;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 
@@ -9,16 +8,45 @@ import java.util.random.RandomGenerator;
  * leaves out is heat carried over from trial to trial and the bend where one limiter takes over from another. Immutable.
  */
 public final class QuickScores {
-    private final BenchParameters parameters;
-    private final List<BenchCondition> conditions;
+    private final ScoreSpread spread;
+    private final Weather weather;
+    private final double leadSeconds;
+    private final double workSeconds;
+    private final double trialSeconds;
     private final double[] logScores;
     private final double[] logPerKelvin;
 
-    QuickScores(BenchParameters parameters, List<BenchCondition> conditions, double[] logScores, double[] logPerKelvin) {
-        this.parameters = parameters;
-        this.conditions = List.copyOf(conditions);
+    QuickScores(BenchParameters parameters, double[] logScores, double[] logPerKelvin) {
+        this.spread = parameters.spread();
+        this.weather = parameters.weather();
+        Workload workload = parameters.workload();
+        leadSeconds = workload.leadSeconds();
+        workSeconds = workload.workSeconds();
+        trialSeconds = leadSeconds + workSeconds + workload.tailSeconds();
         this.logScores = logScores.clone();
         this.logPerKelvin = logPerKelvin.clone();
+    }
+
+    private QuickScores(ScoreSpread spread, double workSeconds, double[] logScores) {
+        this.spread = spread;
+        this.weather = Weather.STILL;
+        this.leadSeconds = 0;
+        this.workSeconds = workSeconds;
+        this.trialSeconds = workSeconds;
+        this.logScores = logScores.clone();
+        this.logPerKelvin = new double[logScores.length];
+    }
+
+    /**
+     * Scores of conditions whose means are given, in air exactly as planned.
+     *
+     * @param spread how scores scatter around them
+     * @param workSeconds length of a trial's work, s, above 0
+     * @param logScores natural logarithm of the noise-free score of each condition
+     */
+    public static QuickScores given(ScoreSpread spread, double workSeconds, double[] logScores) {
+        Ranges.above("workSeconds", workSeconds, 0);
+        return new QuickScores(spread, workSeconds, logScores);
     }
 
     /** Natural logarithm of the noise-free score under a condition, by its place in the list. */
@@ -39,20 +67,19 @@ public final class QuickScores {
     /** One study's scores. */
     public final class Study {
         private final ScoreScatter scatter;
-        private final RandomGenerator weather;
+        private final RandomGenerator airs;
         private AirPath air;
         private double sessionSeconds;
 
         private Study(RandomGenerator random) {
-            scatter = new ScoreScatter(parameters.spread(), parameters.workload().workSeconds(),
-                    new NormalDraws(new SplittableRandom(random.nextLong())));
-            weather = new SplittableRandom(random.nextLong());
+            scatter = new ScoreScatter(spread, workSeconds, new NormalDraws(new SplittableRandom(random.nextLong())));
+            airs = new SplittableRandom(random.nextLong());
         }
 
         /** Opens the next session. */
         public void beginSession(boolean outdoors) {
             scatter.beginSession();
-            air = new AirPath(parameters.weather(), outdoors, new NormalDraws(new SplittableRandom(weather.nextLong())));
+            air = new AirPath(weather, outdoors, new NormalDraws(new SplittableRandom(airs.nextLong())));
             sessionSeconds = 0;
         }
 
@@ -67,18 +94,11 @@ public final class QuickScores {
             if (air == null) {
                 throw new IllegalStateException("open a session before the first trial");
             }
-            Workload workload = parameters.workload();
-            double trialSeconds = workload.leadSeconds() + workload.workSeconds() + workload.tailSeconds();
             air.advance(pauseSeconds + trialSeconds);
-            double middle = sessionSeconds + pauseSeconds + workload.leadSeconds() + workload.workSeconds() / 2;
+            double middle = sessionSeconds + pauseSeconds + leadSeconds + workSeconds / 2;
             sessionSeconds += pauseSeconds + trialSeconds;
             double log = logScores[condition] + scatter.nextLog() + Math.log(scatter.leftOfWork());
             return log + logPerKelvin[condition] * air.strayKelvins(middle);
-        }
-
-        /** The conditions, in the order of their places. */
-        public List<BenchCondition> conditions() {
-            return conditions;
         }
     }
 }

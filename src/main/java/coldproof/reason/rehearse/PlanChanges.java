@@ -1,0 +1,144 @@
+package coldproof.reason.rehearse;
+
+import coldproof.plan.Layout;
+import coldproof.plan.Order;
+import coldproof.plan.Plan;
+import coldproof.plan.Scheduler;
+import coldproof.reason.sizing.PlanSize;
+import coldproof.reason.sizing.SizingAnswer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.IntFunction;
+
+/**
+ * Changes of a plan worth trying. Each goes one way (more sessions of one level, of both, more trials in each...) just as far as the wanted
+ * power asks; where the power is there already, each takes away as much as it can spare.
+ */
+final class PlanChanges {
+    private static final int FURTHEST = 40; // steps in one direction
+    private static final double BARELY = 0.005; // of power: a change that adds less is not worth offering
+    private final Plan plan;
+    private final double power;
+
+    /** A change with what it can see. */
+    record Candidate(String what, Plan plan, SizingAnswer size) {
+        double power() {
+            return size.size().map(found -> found.power()).filter(value -> !Double.isNaN(value)).orElse(0.0);
+        }
+
+        double minutes() {
+            return size.minutes().total().orElse(size.size().map(found -> (double) found.trialsTotal()).orElse(0.0))
+                    + size.minutes().outdoors().orElse(0);
+        }
+    }
+
+    PlanChanges(Plan plan, SizingAnswer size) {
+        this.plan = plan;
+        power = new Candidate("", plan, size).power();
+    }
+
+    /** The best, the most promising first. */
+    List<Candidate> best(int most) {
+        boolean enough = power >= plan.errors().power();
+        List<Candidate> found = new ArrayList<>();
+        for (IntFunction<Candidate> way : ways()) {
+            Candidate candidate = enough ? spared(way) : extended(way);
+            if (candidate != null && (enough || candidate.power() > power + BARELY)) {
+                found.add(candidate);
+            }
+        }
+        found.sort(Comparator.comparing((Candidate one) -> one.power() < plan.errors().power()).thenComparingDouble(Candidate::minutes)
+                .thenComparing(Comparator.comparingDouble(Candidate::power).reversed()));
+        return found.subList(0, Math.min(most, found.size()));
+    }
+
+    /** The first step on a way that reaches the wanted power; else twice as many where that helps at all. */
+    private Candidate extended(IntFunction<Candidate> way) {
+        for (int step = 1; step <= FURTHEST; step++) {
+            Candidate candidate = way.apply(step);
+            if (candidate == null) {
+                return null;
+            }
+            if (candidate.power() >= plan.errors().power()) {
+                return candidate;
+            }
+        }
+        return way.apply(2);
+    }
+
+    private Candidate spared(IntFunction<Candidate> way) {
+        Candidate last = null;
+        for (int step = -1; step >= -FURTHEST; step--) {
+            Candidate candidate = way.apply(step);
+            if (candidate == null || candidate.power() < plan.errors().power()) {
+                return last;
+            }
+            last = candidate;
+        }
+        return last;
+    }
+
+    private List<IntFunction<Candidate>> ways() {
+        List<IntFunction<Candidate>> ways = new ArrayList<>();
+        Layout layout = plan.layout();
+        String unit = switch (layout.kind()) {
+            case SESSIONS -> "session";
+            case PAIRED -> "pair";
+            case ALTERNATING -> "trial";
+        };
+        List<String> compared = layout.counts().keySet().stream()
+                .filter(level -> level.isEmpty() || !plan.sessionFactor().isPresent() || isCompared(level)).toList();
+        if (layout.counts().size() > 1) {
+            for (String level : compared) {
+                ways.add(step -> counts(step, List.of(level), words(step, unit, level)));
+            }
+        }
+        ways.add(step -> counts(step, List.copyOf(layout.counts().keySet()), words(step, unit, layout.counts().size() > 1 ? "each level" : "")));
+        if (layout.kind() == Layout.Kind.SESSIONS) {
+            ways.add(this::trials);
+        }
+        return ways;
+    }
+
+    private boolean isCompared(String level) {
+        return !plan.comparesSessions() || level.equals(plan.compare().baseline()) || plan.compare().against().contains(level);
+    }
+
+    private static String words(int step, String unit, String level) {
+        int size = Math.abs(step);
+        return size + (step > 0 ? " more " : size == 1 ? " less " : " fewer ") + unit + (size == 1 ? "" : "s") + (level.isEmpty() ? "" : " of " + level);
+    }
+
+    private Candidate counts(int step, List<String> of, String what) {
+        Map<String, Integer> counts = new LinkedHashMap<>(plan.layout().counts());
+        int least = plan.layout().kind() == Layout.Kind.SESSIONS && !plan.comparesSessions() ? 1 : 2;
+        for (String level : of) {
+            counts.merge(level, step, Integer::sum);
+            if (counts.get(level) < least) {
+                return null;
+            }
+        }
+        return candidate(what, new Layout(plan.layout().kind(), counts, plan.layout().trialsPerCondition(), plan.layout().order()));
+    }
+
+    /** More or fewer trials of each condition; a mirrored order keeps an even number. */
+    private Candidate trials(int step) {
+        boolean mirrored = plan.layout().order() == Order.COUNTERBALANCED && plan.layout().trialsPerCondition() % 2 == 0
+                && plan.factors().stream().anyMatch(factor -> factor.change() == coldproof.plan.Change.PER_TRIAL && factor.levels().size() > 1);
+        int trials = plan.layout().trialsPerCondition() + (mirrored ? 2 * step : step);
+        if (trials < 1) {
+            return null;
+        }
+        return candidate(trials + (trials == 1 ? " trial" : " trials") + " of each condition in a session, not " + plan.layout().trialsPerCondition(),
+                new Layout(plan.layout().kind(), plan.layout().counts(), trials, plan.layout().order()));
+    }
+
+    private Candidate candidate(String what, Layout layout) {
+        Plan changed = plan.with(layout);
+        return new Candidate(what, changed, PlanSize.of(changed, Scheduler.draw(changed, new SplittableRandom(plan.seed()))));
+    }
+}

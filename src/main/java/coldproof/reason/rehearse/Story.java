@@ -1,0 +1,61 @@
+package coldproof.reason.rehearse;
+
+import coldproof.plan.Claim;
+import coldproof.reason.verdict.Decision;
+
+/**
+ * What is taken to be true of the bench in a rehearsal.
+ *
+ * @param kind which story
+ * @param name in words
+ * @param trueLog the true log change, better is positive
+ */
+public record Story(Kind kind, String name, double trueLog) {
+    private static final double ROUNDING = 1e-9; // a change of exactly what matters counts as one that matters
+
+    /** The stories there are. */
+    public enum Kind {
+        /** The change changes nothing. */
+        NO_CHANGE("no-change"),
+        /** The smallest change that matters. */
+        MATTERS("matters"),
+        /** Twice that. */
+        TWICE("twice"),
+        /** Nothing changes, but the scores drift steadily in the direction that favours the changed level. */
+        DRIFT("drift"),
+        /** Nothing changes, and what disturbs one trial lingers into the next. */
+        LINGERING("lingering"),
+        /** Nothing changes, and now and then something else runs on the device. */
+        DISTURBED("disturbed"),
+        /** An invented device held by heat. */
+        HEAT("heat"),
+        /** An invented device held by its power limit. */
+        POWER("power"),
+        /** An invented device held by its clock ceiling. */
+        CLOCK("clock"),
+        /** An invented device held by its supply. */
+        SUPPLY("supply"),
+        /** An invented device whose workload waits for something else. */
+        WORKLOAD("workload");
+
+        private final String code;
+
+        Kind(String code) {
+            this.code = code;
+        }
+
+        /** As scripts read it. */
+        public String code() {
+            return code;
+        }
+    }
+
+    /** Whether a decision contradicts what is true in this story. A claim of gain is neither right nor wrong about a gain too small to matter. */
+    boolean contradicts(Decision decision, Claim claim, double margin) {
+        boolean matters = (claim == Claim.GAIN ? trueLog : Math.abs(trueLog)) >= margin * (1 - ROUNDING);
+        return switch (claim) {
+            case GAIN -> decision == Decision.PASS && trueLog <= 0 || decision == Decision.FAIL && matters;
+            case SAME -> decision == Decision.PASS && matters || decision == Decision.FAIL && !matters;
+        };
+    }
+}

@@ -1,0 +1,203 @@
+package coldproof.reason.verdict;
+
+import coldproof.quantity.Interval;
+import coldproof.stats.model.Estimate;
+import coldproof.stats.model.Pairs;
+import coldproof.stats.model.TwoGroups;
+import coldproof.stats.model.WithinSessions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+
+/**
+ * The decision alone, for many sets of scores of one arrangement of trials: the same word and decision as {@link Verdicts#judge}, without
+ * randomisation test, checks and what more is needed. What does not hang on the scores is worked out once. Immutable.
+ */
+public final class ManyVerdicts {
+    /**
+     * What became of one set of scores.
+     *
+     * @param word what they say
+     * @param decision what became of the claim
+     */
+    public record Outcome(Word word, Decision decision) {
+        /** Where no scores could carry a verdict. */
+        public static final Outcome UNDECIDED = new Outcome(Word.UNDECIDED, Decision.UNDECIDED);
+    }
+
+    /** Tests one set of log scores, in the order the trials were given. */
+    private interface Test {
+        Estimate of(double[] logScores);
+    }
+
+    private final Question question;
+    private final List<Observation> trials;
+    private final Verdict sample;
+    private final Test test;
+    private final double degreesOfFreedom;
+    private final double wide;
+    private final double narrow;
+
+    private ManyVerdicts(Question question, List<Observation> trials) {
+        this.question = question;
+        this.trials = numbered(trials);
+        sample = Verdicts.judge(question, this.trials, RunOrders.unknown(), new SplittableRandom(0));
+        test = sample.reason().isEmpty() ? test() : scores -> Estimate.of(0, 0, 1);
+        degreesOfFreedom = sample.estimate().map(Verdict.Change::degreesOfFreedom).orElse(1.0);
+        wide = reach(degreesOfFreedom, 1 - question.falseAlarm());
+        narrow = reach(degreesOfFreedom, 1 - 2 * question.falseAlarm());
+    }
+
+    /**
+     * Makes an arrangement ready.
+     *
+     * @param question what is asked
+     * @param trials the trials in the order their scores will come; their own scores do not matter
+     */
+    public static ManyVerdicts of(Question question, List<Observation> trials) {
+        return new ManyVerdicts(question, trials);
+    }
+
+    /** Each trial's score is its place, so that it is known again wherever it has been put. */
+    private static List<Observation> numbered(List<Observation> trials) {
+        List<Observation> numbered = new ArrayList<>();
+        for (Observation trial : trials) {
+            numbered.add(new Observation(trial.level(), trial.session(), trial.order(), trial.pair(), trial.adjust(), numbered.size() + 1));
+        }
+        return List.copyOf(numbered);
+    }
+
+    private static int place(Observation numbered) {
+        return (int) numbered.score() - 1;
+    }
+
+    /** Why no scores at all could carry a verdict in this arrangement; empty when they can. */
+    public Optional<String> obstacle() {
+        return Optional.of(sample.reason()).filter(reason -> !reason.isEmpty());
+    }
+
+    /** What the change is tested against. */
+    public Stratum stratum() {
+        return sample.stratum();
+    }
+
+    /**
+     * Judges one set of scores.
+     *
+     * @param logScores natural logarithms turned so that better is larger, one for each trial in the order given
+     */
+    public Outcome judge(double[] logScores) {
+        Estimate estimate = test.of(logScores);
+        if (estimate.isWithoutNoise()) {
+            return Outcome.UNDECIDED;
+        }
+        Interval interval = interval(estimate, 1 - question.falseAlarm(), wide);
+        Word word = Word.of(interval, interval(estimate, 1 - 2 * question.falseAlarm(), narrow), question.margin());
+        return new Outcome(word, word.decision(question.claim(), interval, question.margin()));
+    }
+
+    private Interval interval(Estimate estimate, double level, double reach) {
+        double known = estimate.degreesOfFreedom() == degreesOfFreedom ? reach : reach(estimate.degreesOfFreedom(), level);
+        double half = known * estimate.standardError();
+        return new Interval(level, estimate.logDifference() - half, estimate.logDifference() + half);
+    }
+
+    private static double reach(double degreesOfFreedom, double level) {
+        return Estimate.of(0, 1, degreesOfFreedom).interval(level).high();
+    }
+
+    private Test test() {
+        Arrangement arrangement = new Arrangement(question, trials);
+        Analyst analyst = new Analyst(question, arrangement);
+        return switch (sample.stratum()) {
+            case BETWEEN_SESSIONS -> between(arrangement, analyst);
+            case WITHIN_SESSIONS -> within(arrangement, analyst);
+            case PAIRS -> pairs(arrangement);
+            case TRIALS -> {
+                int[] baseline = places(arrangement.of(question.baseline()));
+                int[] against = places(arrangement.of(question.against()));
+                yield scores -> TwoGroups.pooled(picked(scores, baseline), picked(scores, against));
+            }
+        };
+    }
+
+    private Test between(Arrangement arrangement, Analyst analyst) {
+        boolean single = arrangement.sessionsWith(question.baseline()) < 2 || arrangement.sessionsWith(question.against()) < 2;
+        if (single || !analyst.alike()) {
+            return scores -> new Analyst(question, new Arrangement(question, scored(scores))).betweenSessions(single).estimate();
+        }
+        List<SessionMean> baseline = sessions(arrangement, question.baseline());
+        List<SessionMean> against = sessions(arrangement, question.against());
+        return scores -> TwoGroups.pooled(means(scores, baseline), means(scores, against));
+    }
+
+    private List<Observation> scored(double[] logScores) {
+        List<Observation> scored = new ArrayList<>();
+        for (Observation trial : trials) {
+            double score = Math.exp(question.better().sign() * logScores[place(trial)]);
+            scored.add(new Observation(trial.level(), trial.session(), trial.order(), trial.pair(), trial.adjust(), score));
+        }
+        return scored;
+    }
+
+    /** A session's mean: every condition of the other factors weighs the same, however many trials it has. */
+    private record SessionMean(int[] places, double[] weights) {
+        static SessionMean of(List<Observation> session) {
+            Map<List<String>, Long> counts = session.stream().collect(Collectors.groupingBy(Observation::adjust, Collectors.counting()));
+            double[] weights = session.stream().mapToDouble(trial -> 1.0 / (counts.size() * counts.get(trial.adjust()))).toArray();
+            return new SessionMean(ManyVerdicts.places(session), weights);
+        }
+
+        double of(double[] scores) {
+            double mean = 0;
+            for (int i = 0; i < places.length; i++) {
+                mean += weights[i] * scores[places[i]];
+            }
+            return mean;
+        }
+    }
+
+    private static List<SessionMean> sessions(Arrangement arrangement, String level) {
+        return arrangement.sessions().values().stream().filter(session -> session.get(0).level().equals(level)).map(SessionMean::of).toList();
+    }
+
+    private static Test within(Arrangement arrangement, Analyst analyst) {
+        int[] places = places(arrangement.sessions().values().stream().flatMap(List::stream).toList());
+        WithinSessions.Prepared prepared = analyst.preparedWithinSessions();
+        return scores -> prepared.test(picked(scores, places));
+    }
+
+    private Test pairs(Arrangement arrangement) {
+        List<int[]> whole = new ArrayList<>();
+        for (Observation first : arrangement.of(question.baseline())) {
+            arrangement.of(question.against()).stream().filter(second -> second.pair().equals(first.pair())).findFirst()
+                    .ifPresent(second -> whole.add(new int[] {place(first), place(second)}));
+        }
+        int[] baseline = whole.stream().mapToInt(both -> both[0]).toArray();
+        int[] against = whole.stream().mapToInt(both -> both[1]).toArray();
+        return scores -> Pairs.test(picked(scores, baseline), picked(scores, against));
+    }
+
+    private static int[] places(List<Observation> trials) {
+        return trials.stream().mapToInt(ManyVerdicts::place).toArray();
+    }
+
+    private static double[] picked(double[] scores, int[] places) {
+        double[] picked = new double[places.length];
+        for (int i = 0; i < places.length; i++) {
+            picked[i] = scores[places[i]];
+        }
+        return picked;
+    }
+
+    private static double[] means(double[] scores, List<SessionMean> sessions) {
+        double[] means = new double[sessions.size()];
+        for (int s = 0; s < means.length; s++) {
+            means[s] = sessions.get(s).of(scores);
+        }
+        return means;
+    }
+}
