@@ -74,29 +74,17 @@ public final class PlanSize {
         return Math.max(1, sheet.ofSession(1).size());
     }
 
-    /** A per-trial factor in several sessions: run noise only, sessions cost degrees of freedom. */
+    /** A per-trial factor in several sessions. */
     private static Size withinSessions(Plan plan, RunSheet sheet, RandomisationScheme orders, NoiseAssumption noise) {
-        String factor = plan.compare().factor();
-        long baseline = count(sheet, factor, plan.compare().baseline());
-        long against = count(sheet, factor, plan.compare().against().get(0));
-        double error = LogRatio.logSdOfCv(noise.runCvPercent()) * Math.sqrt(1.0 / baseline + 1.0 / against);
-        long conditions = sheet.positions().stream().map(Position::levels).distinct().count();
-        long levels = plan.comparedFactor().levels().size();
-        double df = baseline + against - sheet.sessions() - Math.max(1, conditions / levels);
-        coldproof.stats.power.Claim claim = plan.claim() == Claim.GAIN
-                ? new coldproof.stats.power.Claim.Difference(Math.log1p(plan.mattersPercent() / 100), plan.errors().falseAlarm(), Tail.TWO)
-                : coldproof.stats.power.Claim.Equivalence.within(Math.log1p(plan.mattersPercent() / 100), 0, plan.errors().falseAlarm());
-        boolean judged = df >= 1 && error > 0;
-        double power = judged ? claim.power(error, df) : Double.NaN;
-        OptionalDouble detectable = judged && plan.claim() == Claim.GAIN
-                ? OptionalDouble.of(error * DetectableEffect.noncentrality(df, plan.errors().falseAlarm(), Tail.TWO, plan.errors().power())) : OptionalDouble.empty();
-        return new Size(Layout.Kind.SESSIONS, plan.claim(), plan.claim() == Claim.GAIN ? Math.log1p(plan.mattersPercent() / 100) : 0,
-                List.of(sheet.sessions(), sheet.sessions()), sheet.positions().size(), df, power, OptionalDouble.empty(), detectable, OptionalDouble.empty(),
-                orders.smallestP(), List.of());
-    }
-
-    private static long count(RunSheet sheet, String factor, String level) {
-        return sheet.positions().stream().filter(position -> position.levels().get(factor).equals(level)).count();
+        Optional<PlanPrecision> precision = PlanPrecision.of(plan, sheet, noise);
+        double effect = plan.claim() == Claim.GAIN ? Math.log1p(plan.mattersPercent() / 100) : 0;
+        OptionalDouble detectable = precision.isPresent() && plan.claim() == Claim.GAIN
+                ? OptionalDouble.of(precision.get().standardErrorLog() * DetectableEffect.noncentrality(precision.get().degreesOfFreedom(),
+                        plan.errors().falseAlarm(), Tail.TWO, plan.errors().power()))
+                : OptionalDouble.empty();
+        return new Size(Layout.Kind.SESSIONS, plan.claim(), effect, List.of(sheet.sessions(), sheet.sessions()), sheet.positions().size(),
+                precision.map(PlanPrecision::degreesOfFreedom).orElse(0.0), precision.map(found -> found.power(plan, effect)).orElse(Double.NaN),
+                OptionalDouble.empty(), detectable, OptionalDouble.empty(), orders.smallestP(), List.of());
     }
 
     private static Optional<Size> needed(Plan plan, Size size) {

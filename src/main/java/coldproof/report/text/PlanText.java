@@ -20,21 +20,27 @@ public final class PlanText {
         StringBuilder out = new StringBuilder();
         out.append(Wrap.at(columns, Harmless.line(plan.title())));
         out.append(Harmless.line(plan.device())).append("\n\n");
-        line(out, "measures", plan.metric().name() + (plan.metric().unit().isEmpty() ? "" : ", " + plan.metric().unit()) + "; " + plan.metric().better().word()
-                + " is better", columns);
-        line(out, "compares", plan.compare().factor() + ": " + String.join(", ", plan.compare().against()) + " against " + plan.compare().baseline(), columns);
-        line(out, "claim", plan.claim().word() + "; a change of " + Figures.given(plan.mattersPercent()) + " matters", columns);
-        for (Factor factor : plan.factors()) {
-            line(out, "factor", factor.name() + " (" + factor.change().word() + "): " + levels(factor), columns);
-        }
-        plan.noise().ifPresent(noise -> line(out, "noise", "run to run " + Figures.given(noise.runCvPercent()) + ", session to session "
-                + Figures.given(noise.sessionCvPercent()) + ", from: " + noise.from(), columns));
-        line(out, "errors", "false alarm " + Figures.given(100 * plan.errors().falseAlarm()) + ", missed gain " + Figures.given(100 * plan.errors().missedGain()),
-                columns);
-        line(out, "layout", layout(plan.layout()), columns);
-        line(out, "looks", plan.looks() == 1 ? "one, at the end" : plan.looks() + ", the last at the end", columns);
+        facts(plan).forEach(fact -> line(out, fact.label(), fact.text(), columns));
         line(out, "plan", (frozen ? "frozen" : "not frozen yet") + ", digest " + digest.substring(0, 12), columns);
         return out.toString();
+    }
+
+    /** What was decided, as labelled lines. */
+    public static List<Fact> facts(Plan plan) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of("measures", plan.metric().name() + (plan.metric().unit().isEmpty() ? "" : ", " + plan.metric().unit()) + "; " + plan.metric().better().word()
+                + " is better"));
+        facts.add(Fact.of("compares", plan.compare().factor() + ": " + String.join(", ", plan.compare().against()) + " against " + plan.compare().baseline()));
+        facts.add(Fact.of("claim", plan.claim().word() + "; a change of " + Figures.given(plan.mattersPercent()) + " matters"));
+        for (Factor factor : plan.factors()) {
+            facts.add(Fact.of("factor", factor.name() + " (" + factor.change().word() + "): " + levels(factor)));
+        }
+        plan.noise().ifPresent(noise -> facts.add(Fact.of("noise", "run to run " + Figures.given(noise.runCvPercent()) + ", session to session "
+                + Figures.given(noise.sessionCvPercent()) + ", from: " + noise.from())));
+        facts.add(Fact.of("errors", "false alarm " + Figures.given(100 * plan.errors().falseAlarm()) + ", missed gain " + Figures.given(100 * plan.errors().missedGain())));
+        facts.add(Fact.of("layout", layout(plan.layout())));
+        facts.add(Fact.of("looks", plan.looks() == 1 ? "one, at the end" : plan.looks() + ", the last at the end"));
+        return facts;
     }
 
     private static String levels(Factor factor) {

@@ -1,0 +1,109 @@
+package coldproof.job;
+
+import coldproof.files.folder.StudyFolder;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
+import coldproof.report.html.HtmlPage;
+import coldproof.report.page.StudyContent;
+import coldproof.report.page.StudyPage;
+import coldproof.study.PlanFrozen;
+import coldproof.study.StudyState;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the report of a study. */
+public final class ReportJob {
+    private ReportJob() {}
+
+    /**
+     * What to make.
+     *
+     * @param study the study folder
+     * @param out the file to write; empty: {@code report.html} in the study folder
+     * @param names whether the names people signed with are shown
+     */
+    public record Request(Path study, Optional<Path> out, boolean names) {}
+
+    /** Writes {@code report.html} into a study folder, over the one before, and gives its path. */
+    public static Path write(Path study) {
+        return write(new Request(study, Optional.empty(), false));
+    }
+
+    /**
+     * Writes a report.
+     *
+     * @return the file written
+     * @throws Refused if the study cannot be read, or the file cannot be written
+     */
+    public static Path write(Request request) {
+        Path file = request.out().orElse(StudyFolder.report(request.study()));
+        save(file, HtmlPage.of(StudyPage.of(content(request))));
+        return file;
+    }
+
+    private static StudyContent content(Request request) {
+        StudyView study = StudyView.read(request.study());
+        List<StudyContent.Judged> answers = VerdictJob.ofStudy(study).stream().map(answer -> new StudyContent.Judged(answer.question(), answer.verdict())).toList();
+        List<String> problems = study.problems().stream().map(Problem::what).toList();
+        return new StudyContent(study.plan(), planText(study), study.frozen(), study.sheet(), study.state(), answers, study.deviations(), problems, RunsJob.ofStudy(study),
+                new StudyContent.Made(version(), digests(study)), request.names());
+    }
+
+    /** The text that was frozen; of a plan that is not, its file. */
+    private static Optional<String> planText(StudyView study) {
+        StudyState state = study.state();
+        if (state.plan().isEmpty()) {
+            return Optional.of(PlanFile.of(study.folder()).text());
+        }
+        return state.plan().map(frozen -> frozen.event()).flatMap(PlanFrozen::planText);
+    }
+
+    private static List<StudyContent.Digest> digests(StudyView study) {
+        List<StudyContent.Digest> digests = new ArrayList<>();
+        digests.add(new StudyContent.Digest(study.frozen() ? "plan.yaml, as frozen" : "plan.yaml", study.planDigest()));
+        Path journal = StudyFolder.journal(study.folder());
+        if (StudyFolder.hasJournal(study.folder())) {
+            digests.add(new StudyContent.Digest("journal.jsonl", PlanFile.digest(bytes(journal))));
+        }
+        return digests;
+    }
+
+    private static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException failed) {
+            throw new Refused(Problem.of("the file cannot be read: " + PlanJob.reason(failed), Place.named(file.toString()), "a readable file",
+                    "Check the folder and its permissions."));
+        }
+    }
+
+    private static String version() {
+        String version = ReportJob.class.getPackage().getImplementationVersion();
+        return version == null ? "(unpackaged)" : version;
+    }
+
+    /** Writes beside the file and moves it into place, so that a report is never half written. */
+    private static void save(Path file, String text) {
+        Path absolute = file.toAbsolutePath();
+        Path beside = absolute.resolveSibling(absolute.getFileName() + ".new");
+        try {
+            Files.writeString(beside, text, StandardCharsets.UTF_8);
+            try {
+                Files.move(beside, absolute, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } catch (AtomicMoveNotSupportedException elsewhere) {
+                Files.move(beside, absolute, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } catch (IOException failed) {
+            throw new Refused(Problem.of("the report cannot be written: " + PlanJob.reason(failed), Place.named(file.toString()), "a folder that can be written to",
+                    "Name another file with --out FILE."));
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package coldproof.report.page;
+
+import coldproof.report.text.Figures;
+import coldproof.study.CautionShown;
+import coldproof.study.CautionAcknowledged;
+import coldproof.study.Numbered;
+import coldproof.study.Observed;
+import coldproof.study.StartConditionsChecked;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What was shown, confirmed and read for safety, and before trials began. */
+final class SafetySection {
+    private SafetySection() {}
+
+    static Section of(StudyContent content) {
+        List<Block> blocks = new ArrayList<>();
+        List<List<String>> rows = new ArrayList<>();
+        for (Numbered<CautionShown> shown : content.state().cautionsShown()) {
+            rows.add(List.of(Long.toString(shown.sequence()), "shown", shown.event().level(), shown.event().rule(), shown.event().phase(), readings(shown.event().conditions())));
+        }
+        for (Numbered<CautionAcknowledged> read : content.state().cautionsAcknowledged()) {
+            String by = content.names() && !read.event().by().isBlank() ? " by " + read.event().by() : "";
+            rows.add(List.of(Long.toString(read.sequence()), "confirmed" + by, read.event().level(), read.event().rule(), read.event().phase(),
+                    readings(read.event().conditions())));
+        }
+        rows.sort((a, b) -> Long.compare(Long.parseLong(a.get(0)), Long.parseLong(b.get(0))));
+        if (rows.isEmpty()) {
+            blocks.add(new Block.Prose("No caution was shown or confirmed in this journal."));
+        } else {
+            blocks.add(new Block.Grid("Cautions shown and confirmed", List.of(Block.Column.numbers("entry"), Block.Column.words("what"), Block.Column.words("level"),
+                    Block.Column.words("rule"), Block.Column.words("phase"), Block.Column.words("judged on")), rows));
+        }
+        content.state().rulesLoosened().forEach(loosened -> blocks.add(new Block.Notice("RULE SET ASIDE", loosened.event().rule() + ": " + loosened.event().reason())));
+        starts(content, blocks);
+        blocks.add(new Block.Prose("Cautions are the usual ones and no more than that: the maker's limits, local codes and licensed practice go before them."));
+        return new Section("safety", "Safety record", blocks);
+    }
+
+    private static void starts(StudyContent content, List<Block> blocks) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Numbered<StartConditionsChecked> check : content.state().startConditions()) {
+            StartConditionsChecked event = check.event();
+            rows.add(List.of(Integer.toString(event.session()), event.position().isPresent() ? Integer.toString(event.position().getAsInt()) : "",
+                    readings(event.readings()), event.deviations().isEmpty() ? "as planned" : String.join("; ", event.deviations())));
+        }
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Grid("Start conditions", List.of(Block.Column.numbers("session"), Block.Column.numbers("trial"), Block.Column.words("read"),
+                    Block.Column.words("found")), rows));
+        }
+    }
+
+    private static String readings(Map<String, Observed> readings) {
+        return readings.entrySet().stream().map(entry -> entry.getKey() + " " + value(entry.getValue())).collect(Collectors.joining(", "));
+    }
+
+    private static String value(Observed observed) {
+        if (observed.amount().isEmpty()) {
+            return observed.word();
+        }
+        String number = Figures.fixed(observed.amount().getAsDouble(), 4).replaceFirst("\\.?0+$", "");
+        return observed.unit().isEmpty() ? number : number + " " + observed.unit();
+    }
+}

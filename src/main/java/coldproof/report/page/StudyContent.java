@@ -1,0 +1,64 @@
+package coldproof.report.page;
+
+import coldproof.plan.Plan;
+import coldproof.plan.RunSheet;
+import coldproof.reason.sizing.SizingAnswer;
+import coldproof.reason.verdict.Question;
+import coldproof.reason.verdict.Verdict;
+import coldproof.study.StudyState;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything a report on a study is made from.
+ *
+ * @param plan the plan in force
+ * @param planText its file as frozen, else as it lies on disk
+ * @param frozen whether it is frozen
+ * @param sheet the run sheet
+ * @param state what happened
+ * @param answers the verdict on each changed level
+ * @param deviations where the study left its plan
+ * @param journalProblems what is wrong with the journal file, one sentence each
+ * @param sizing what the plan can see
+ * @param made by what and from which files
+ * @param names whether the names people signed with are shown
+ */
+public record StudyContent(Plan plan, Optional<String> planText, boolean frozen, RunSheet sheet, StudyState state, List<Judged> answers,
+        List<String> deviations, List<String> journalProblems, SizingAnswer sizing, Made made, boolean names) {
+    /** Copies. */
+    public StudyContent {
+        answers = List.copyOf(answers);
+        deviations = List.copyOf(deviations);
+        journalProblems = List.copyOf(journalProblems);
+    }
+
+    /**
+     * A question with its verdict.
+     *
+     * @param question what was asked
+     * @param verdict the answer
+     */
+    public record Judged(Question question, Verdict verdict) {}
+
+    /**
+     * What the report was made by and from.
+     *
+     * @param version of the program
+     * @param digests of the files read
+     */
+    public record Made(String version, List<Digest> digests) {
+        /** Copies. */
+        public Made {
+            digests = List.copyOf(digests);
+        }
+    }
+
+    /**
+     * The digest of a file.
+     *
+     * @param file its name in the study folder
+     * @param sha256 lower-case hexadecimal
+     */
+    public record Digest(String file, String sha256) {}
+}
