@@ -18,6 +18,8 @@ final class Verbs {
                 new VerbEntry("rehearse", "the whole study simulated: how often it would decide, and how often wrongly", "coldproof rehearse --study my-study",
                         RehearseVerb::new),
                 new VerbEntry("schedule", "the run sheet: every trial in its order", "coldproof schedule --study my-study", ScheduleVerb::new),
+                new VerbEntry("caution", "go, take care or stop for this weather and device",
+                        "coldproof caution --air -9C --humidity 70% --wind 3m/s --indoors 21C --indoor-humidity 45%", CautionVerb::new),
                 new VerbEntry("record", "runs the workload of the next trial and logs it", "coldproof record --trials session -- ./render.sh {fan}", RecordVerb::new),
                 new VerbEntry("trace", "reads a log of telemetry: boost, settling, sustained level, what heat does",
                         "coldproof trace --map power=P_pkg --ambient 21C log.csv", TraceVerb::new),

@@ -1,0 +1,58 @@
+package coldproof.face.cli;
+
+import coldproof.job.Taken;
+import coldproof.reason.safety.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** The options that carry readings for the safety rules; the same on every verb that takes them. */
+final class SafetyOptions {
+    private record Given(String name, Reading reading, String label, String purpose) {}
+
+    private SafetyOptions() {}
+
+    private static List<Given> values() {
+        return List.of(
+                new Given("--air", Reading.AIR, "TEMPERATURE", "Temperature of the test air, such as -9C."),
+                new Given("--humidity", Reading.HUMIDITY, "PERCENT", "Relative humidity of the test air."),
+                new Given("--wind", Reading.WIND, "SPEED", "Wind at 10 m height, such as 3m/s; at face height give 1.5 times what you measure."),
+                new Given("--indoors", Reading.ROOM, "TEMPERATURE", "Temperature of the room the device comes back to."),
+                new Given("--indoor-humidity", Reading.ROOM_HUMIDITY, "PERCENT", "Relative humidity of that room."),
+                new Given("--device-temperature", Reading.DEVICE, "TEMPERATURE", "Coldest (in the heat: hottest) part of the device that was measured."),
+                new Given("--cell-temperature", Reading.CELL, "TEMPERATURE", "Temperature of the battery's cells."),
+                new Given("--battery", Reading.BATTERY, "PERCENT", "State of charge."),
+                new Given("--power", Reading.POWER, "wall|battery", "Where the power comes from."),
+                new Given("--precipitation", Reading.PRECIPITATION, "none|snow|rain|fog", "What falls from the sky."),
+                new Given("--residual-current", Reading.RESIDUAL_CURRENT, "yes|no|unknown", "Whether the outlet is behind a tested residual-current device of 30 mA or less."),
+                new Given("--fan", Reading.FAN, "auto|maximum|stopped", "How the fan is set."),
+                new Given("--altitude", Reading.ALTITUDE, "HEIGHT", "Height above the sea."));
+    }
+
+    private static List<Given> flags() {
+        return List.of(
+                new Given("--charging", Reading.CHARGING, "yes", "The battery is being charged."),
+                new Given("--charging-inhibited", Reading.CHARGING_INHIBITED, "yes", "Wall power does not charge it, or it is full: somebody made sure."),
+                new Given("--extension-lead", Reading.EXTENSION_LEAD, "yes", "An extension lead is used."),
+                new Given("--alone", Reading.ALONE, "yes", "Nobody else is there."),
+                new Given("--opened", Reading.OPENED, "yes", "The case is or will be opened."),
+                new Given("--under-roof", Reading.OUTDOORS, "no", "The test air is a room's or a chamber's, not the open air."));
+    }
+
+    static void describe(CommandSpec spec) {
+        values().forEach(given -> Options.value(spec, given.name, given.label, given.purpose));
+        flags().forEach(given -> Options.flag(spec, given.name, given.purpose));
+    }
+
+    /** What was given, in the order of the options. */
+    static List<Taken> taken(Invocation call) {
+        List<Taken> taken = new ArrayList<>();
+        values().forEach(given -> call.text(given.name).ifPresent(text -> taken.add(new Taken(given.reading, given.name, text))));
+        flags().forEach(given -> {
+            if (call.flag(given.name)) {
+                taken.add(new Taken(given.reading, given.name, given.label));
+            }
+        });
+        return taken;
+    }
+}
