@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param better which way is good
  * @param factor column of the compared factor
  * @param baseline its level compared with
- * @param against its changed level
+ * @param against its changed levels; empty: every other level of the table
  * @param change how often the factor was set; empty: found from the table
  * @param session column of the session
  * @param order column of the run order
@@ -29,7 +29,7 @@ import java.util.Optional;
  * @param falseAlarm two-sided error rate
  * @param carriedIn noise from earlier work
  */
-public record TrialsQuestion(Path file, String metric, Better better, String factor, String baseline, String against, Optional<Change> change,
+public record TrialsQuestion(Path file, String metric, Better better, String factor, String baseline, List<String> against, Optional<Change> change,
         Optional<String> session, Optional<String> order, Optional<String> pair, List<Where> where, List<String> adjustFor, double mattersPercent,
         Claim claim, double falseAlarm, Optional<NoiseAssumption> carriedIn) {
     /**
@@ -40,8 +40,15 @@ public record TrialsQuestion(Path file, String metric, Better better, String fac
      */
     public record Where(String column, String value) {}
 
-    /** The question to the verdict. */
-    Question question() {
-        return new Question(factor, baseline, against, better, mattersPercent, claim, falseAlarm, change, carriedIn);
+    /** Copies. */
+    public TrialsQuestion {
+        against = List.copyOf(against);
+        where = List.copyOf(where);
+        adjustFor = List.copyOf(adjustFor);
+    }
+
+    /** The question to the verdict, for one changed level. */
+    Question question(String changed) {
+        return new Question(factor, baseline, changed, better, mattersPercent, claim, falseAlarm, change, carriedIn);
     }
 }

@@ -16,6 +16,8 @@ import java.util.Set;
 
 /** Turns a table of trials into what the verdict sees. */
 final class TrialsTable {
+    private static final int MOST_CHANGES = 50; // more levels are a measured column, not a factor
+
     private final Table table;
     private final TrialsQuestion question;
     private final int metric;
@@ -37,24 +39,46 @@ final class TrialsTable {
     }
 
     /**
+     * The trials of a question.
+     *
+     * @param against the changed levels: those asked for, else every level but the baseline in the order of the table
+     * @param observations trials of the baseline and of these levels
+     */
+    record Found(List<String> against, List<Observation> observations) {}
+
+    /**
      * Reads the trials that the question is about.
      *
      * @throws Refused if the table, a column or a cell is wrong; every bad cell is reported
      */
-    static List<Observation> observations(TrialsQuestion question) {
-        return new TrialsTable(TableReader.read(question.file()), question).observations();
+    static Found find(TrialsQuestion question) {
+        return new TrialsTable(TableReader.read(question.file()), question).found();
     }
 
     private OptionalInt optional(Optional<String> name, String option) {
         return name.isPresent() ? OptionalInt.of(table.column(name.get(), option)) : OptionalInt.empty();
     }
 
-    private List<Observation> observations() {
+    private Found found() {
         List<Table.Row> rows = kept();
         requireLevel(rows, question.baseline(), "--baseline");
-        requireLevel(rows, question.against(), "--against");
-        List<Table.Row> compared = rows.stream()
-                .filter(row -> row.text(factor).equals(question.baseline()) || row.text(factor).equals(question.against())).toList();
+        question.against().forEach(level -> requireLevel(rows, level, "--against"));
+        List<String> against = question.against().isEmpty() ? others(rows) : question.against();
+        return new Found(against, observations(rows.stream()
+                .filter(row -> row.text(factor).equals(question.baseline()) || against.contains(row.text(factor))).toList()));
+    }
+
+    /** Every level but the baseline. */
+    private List<String> others(List<Table.Row> rows) {
+        List<String> others = rows.stream().map(row -> row.text(factor)).distinct().filter(level -> !level.equals(question.baseline())).toList();
+        if (others.isEmpty() || others.size() > MOST_CHANGES) {
+            throw new Refused(Problem.of("column " + question.factor() + " has " + others.size() + " levels beside " + question.baseline(),
+                    Place.named("--against"), "from 1 to " + MOST_CHANGES + " changed levels", "Name the changed levels with --against, or choose another --factor."));
+        }
+        return others;
+    }
+
+    private List<Observation> observations(List<Table.Row> compared) {
         Table kept = new Table(table.name(), table.columns(), table.units(), compared);
         List<Problem> problems = new ArrayList<>();
         double[] scores = numbers(kept, metric, problems);

@@ -2,12 +2,12 @@ package coldproof.job;
 
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
+import coldproof.reason.verdict.Compared;
+import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.Observation;
 import coldproof.reason.verdict.Question;
 import coldproof.reason.verdict.RunOrders;
 import coldproof.reason.verdict.Verdict;
-import coldproof.reason.verdict.Verdicts;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -21,39 +21,46 @@ public final class VerdictJob {
     /**
      * A verdict with its question.
      *
-     * @param question what was asked
-     * @param verdict the answer
+     * @param compared what was asked, the answer, and how it was adjusted where several changes are judged together
      * @param deviations where the study left its plan
      */
-    public record Answer(Question question, Verdict verdict, List<String> deviations) {
+    public record Answer(Compared compared, List<String> deviations) {
         /** Copies. */
         public Answer {
             deviations = List.copyOf(deviations);
         }
+
+        /** What was asked. */
+        public Question question() {
+            return compared.question();
+        }
+
+        /** The answer. */
+        public Verdict verdict() {
+            return compared.verdict();
+        }
     }
 
     /**
-     * Judges a table.
+     * Judges a table: one answer for each changed level.
      *
      * @throws coldproof.quantity.Refused if the table, a column or a cell is wrong
      */
-    public static Answer ofTable(TrialsQuestion question) {
-        List<Observation> trials = TrialsTable.observations(question);
-        Question asked = question.question();
-        return new Answer(asked, Verdicts.judge(asked, trials, RunOrders.unknown(), new SplittableRandom(SEED)), List.of());
+    public static List<Answer> ofTable(TrialsQuestion question) {
+        TrialsTable.Found found = TrialsTable.find(question);
+        List<Question> asked = found.against().stream().map(question::question).toList();
+        return answers(asked, found.observations(), RunOrders.unknown(), SEED, List.of());
     }
 
     /** Judges a study: one answer for each changed level of its plan. */
     public static List<Answer> ofStudy(StudyView study) {
-        List<Observation> trials = study.observations();
-        List<Answer> answers = new ArrayList<>();
         Plan plan = study.plan();
-        for (String against : plan.compare().against()) {
-            Question question = question(study, against);
-            Verdict verdict = Verdicts.judge(question, trials, RunOrders.of(plan), new SplittableRandom(plan.seed()));
-            answers.add(new Answer(question, verdict, study.deviations()));
-        }
-        return answers;
+        List<Question> asked = plan.compare().against().stream().map(against -> question(study, against)).toList();
+        return answers(asked, study.observations(), RunOrders.of(plan), plan.seed(), study.deviations());
+    }
+
+    private static List<Answer> answers(List<Question> asked, List<Observation> trials, RunOrders orders, long seed, List<String> deviations) {
+        return Comparisons.judge(asked, trials, orders, new SplittableRandom(seed)).stream().map(compared -> new Answer(compared, deviations)).toList();
     }
 
     /** The question of a plan for one changed level. */

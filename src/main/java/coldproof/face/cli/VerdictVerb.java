@@ -6,10 +6,11 @@ import coldproof.job.VerdictJob;
 import coldproof.plan.Better;
 import coldproof.plan.Change;
 import coldproof.plan.Claim;
+import coldproof.reason.verdict.Compared;
+import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.Decision;
-import coldproof.report.json.JsonObject;
 import coldproof.report.json.VerdictJson;
-import coldproof.report.text.VerdictText;
+import coldproof.report.text.ComparisonsText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,7 @@ final class VerdictVerb implements Verb {
         Options.value(spec, "--better", "higher|lower", "Which way of the metric is good.");
         Options.value(spec, "--factor", "COLUMN", "The column of the compared factor.");
         Options.value(spec, "--baseline", "LEVEL", "The level compared with.");
-        Options.value(spec, "--against", "LEVEL", "The changed level.");
+        Options.values(spec, "--against", "LEVEL", "The changed level; may stand several times (default: every other level).");
         Options.value(spec, "--change", "session|trial", "How often the factor was set (default: found from the table).");
         Options.value(spec, "--session", "COLUMN", "The column of the session.");
         Options.value(spec, "--order", "COLUMN", "The column of the run order.");
@@ -41,26 +42,16 @@ final class VerdictVerb implements Verb {
 
     @Override
     public int run(Invocation call) {
-        if (call.has("--trials")) {
-            VerdictJob.Answer answer = VerdictJob.ofTable(question(call));
-            call.answer(VerdictJson.of(answer.verdict(), answer.deviations()), text(call, answer));
-            return status(answer.verdict().decision());
-        }
-        StudyView study = StudyView.read(call.study());
-        List<VerdictJob.Answer> answers = VerdictJob.ofStudy(study);
-        StringBuilder text = new StringBuilder(study.plan().title()).append('\n').append(study.plan().device()).append("\n\n");
-        answers.forEach(answer -> text.append(text(call, answer)));
-        JsonObject json = VerdictJson.of(answers.get(0).verdict(), answers.get(0).deviations());
-        if (answers.size() > 1) {
-            json.put("comparisons", answers.stream().map(answer -> VerdictJson.of(answer.verdict(), answer.deviations()).put("against", answer.question().against()))
-                    .toList());
-        }
-        call.answer(json, text.toString());
-        return status(answers.get(0).verdict().decision());
-    }
-
-    private static String text(Invocation call, VerdictJob.Answer answer) {
-        return VerdictText.of(answer.question(), answer.verdict(), answer.deviations(), call.streams().columns());
+        boolean table = call.has("--trials");
+        Optional<StudyView> study = table ? Optional.empty() : Optional.of(StudyView.read(call.study()));
+        List<VerdictJob.Answer> answers = table ? VerdictJob.ofTable(question(call)) : VerdictJob.ofStudy(study.get());
+        List<Compared> compared = answers.stream().map(VerdictJob.Answer::compared).toList();
+        List<String> deviations = answers.get(0).deviations();
+        StringBuilder text = new StringBuilder();
+        study.ifPresent(view -> text.append(view.plan().title()).append('\n').append(view.plan().device()).append("\n\n"));
+        text.append(ComparisonsText.of(compared, deviations, call.streams().columns()));
+        call.answer(VerdictJson.of(compared, deviations), text.toString());
+        return status(Comparisons.deciding(compared).verdict().decision());
     }
 
     static int status(Decision decision) {
@@ -69,6 +60,15 @@ final class VerdictVerb implements Verb {
             case FAIL -> ExitStatus.FAIL;
             case UNDECIDED -> ExitStatus.UNDECIDED;
         };
+    }
+
+    /** The changed levels; none named means all. */
+    private static List<String> against(Invocation call) {
+        List<String> against = call.texts("--against").stream().distinct().toList();
+        if (against.contains(call.need("--baseline", "auto"))) {
+            throw Invocation.refused("--against", "the baseline cannot be compared with itself", "another level", "Correct --against or --baseline.");
+        }
+        return against;
     }
 
     private static TrialsQuestion question(Invocation call) {
@@ -87,7 +87,7 @@ final class VerdictVerb implements Verb {
             where.add(new TrialsQuestion.Where(condition.substring(0, equals).strip(), condition.substring(equals + 1).strip()));
         }
         return new TrialsQuestion(Invocation.pathOf("--trials", call.need("--trials", "trials.csv")), call.need("--metric", "score"), better,
-                call.need("--factor", "fan"), call.need("--baseline", "auto"), call.need("--against", "maximum"), change, call.text("--session"),
+                call.need("--factor", "fan"), call.need("--baseline", "auto"), against(call), change, call.text("--session"),
                 call.text("--order"), call.text("--pair"), where, call.texts("--adjust-for"), matters, claim, falseAlarm, Optional.empty());
     }
 }

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
  * set anew each trial, whatever variances the data happen to show.
  */
 final class Analyst {
-    private static final String FACTOR = "factor";
+    static final String FACTOR = "factor";
 
     private final Question question;
     private final Better better;
@@ -45,7 +45,7 @@ final class Analyst {
         }
     }
 
-    private static int[] indices(List<String> labels) {
+    static int[] indices(List<String> labels) {
         Map<String, Integer> numbers = new LinkedHashMap<>();
         labels.forEach(label -> numbers.putIfAbsent(label, numbers.size()));
         return labels.stream().mapToInt(numbers::get).toArray();
@@ -92,8 +92,12 @@ final class Analyst {
         return 2 / (1 / a + 1 / b);
     }
 
-    /** Whether every session has the same trials of every condition of the other factors. */
     boolean alike() {
+        return alike(trials, session);
+    }
+
+    /** Whether every session has the same trials of every condition of the other factors. */
+    static boolean alike(List<Observation> trials, int[] session) {
         Map<Integer, Map<List<String>, Integer>> bySession = new LinkedHashMap<>();
         for (int i = 0; i < session.length; i++) {
             bySession.computeIfAbsent(session[i], s -> new java.util.HashMap<>()).merge(trials.get(i).adjust(), 1, Integer::sum);
@@ -204,13 +208,17 @@ final class Analyst {
         }
     }
 
-    /** The compared factor, and every other factor that varies among these trials with its interaction. */
     private DesignMatrix effects() {
         int[] level = new int[trials.size()];
         for (int i = 0; i < level.length; i++) {
             level[i] = isAgainst[i] ? 1 : 0;
         }
-        DesignMatrix effects = DesignMatrix.intercept(trials.size()).withFactor(FACTOR, level, 2);
+        return effects(trials, level, 2);
+    }
+
+    /** The compared factor, and every other factor that varies among these trials with its interaction. */
+    static DesignMatrix effects(List<Observation> trials, int[] level, int levelCount) {
+        DesignMatrix effects = DesignMatrix.intercept(trials.size()).withFactor(FACTOR, level, levelCount);
         int others = trials.isEmpty() ? 0 : trials.get(0).adjust().size();
         for (int other = 0; other < others; other++) {
             int column = other;

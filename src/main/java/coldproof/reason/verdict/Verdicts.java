@@ -3,11 +3,11 @@ package coldproof.reason.verdict;
 import coldproof.plan.NoiseAssumption;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
-import coldproof.stats.interval.ConfidenceInterval;
 import coldproof.stats.model.Estimate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 
 /** Judges a change. */
@@ -18,7 +18,7 @@ public final class Verdicts {
     private final RunOrders orders;
     private final RandomGenerator chance;
 
-    private Verdicts(Question question, List<Observation> trials, RunOrders orders, RandomGenerator chance) {
+    Verdicts(Question question, List<Observation> trials, RunOrders orders, RandomGenerator chance) {
         this.question = question;
         this.arrangement = new Arrangement(question, trials);
         this.stratum = arrangement.stratum();
@@ -35,23 +35,44 @@ public final class Verdicts {
      * @param chance drawn from where the orders are too many to go through
      */
     public static Verdict judge(Question question, List<Observation> trials, RunOrders orders, RandomGenerator chance) {
-        return new Verdicts(question, trials, orders, chance).verdict();
+        return new Verdicts(question, trials, orders, chance).verdict(Ruler.alone(ErrorRates.of(question)));
     }
 
-    private Verdict verdict() {
+    /** The verdict by the intervals that a ruler gives. */
+    Verdict verdict(Ruler ruler) {
+        return verdict(ruler, analysis -> analysis);
+    }
+
+    /**
+     * The verdict by the intervals that a ruler gives, on a better test of the same change than these trials alone allow.
+     *
+     * @param better gives the test to go by, from that of these trials alone
+     */
+    Verdict verdict(Ruler ruler, UnaryOperator<Analysis> better) {
         Optional<String> obstacle = arrangement.obstacle(stratum).or(this::tooFew);
         Optional<String> onlySession = stratum == Stratum.BETWEEN_SESSIONS && obstacle.isEmpty() ? arrangement.onlySession() : Optional.empty();
         if (onlySession.isPresent()) {
-            return cannotCarry(onlySessionReason(onlySession.get()), oneSessionMore());
+            return cannotCarry(onlySessionReason(onlySession.get()), oneSessionMore(), ruler);
         }
         if (obstacle.isPresent()) {
-            return cannotCarry(obstacle.get(), MoreNeeded.NOTHING);
+            return cannotCarry(obstacle.get(), MoreNeeded.NOTHING, ruler);
         }
-        Analysis analysis = analysis(new Analyst(question, arrangement));
+        Analysis analysis = better.apply(analysis(new Analyst(question, arrangement)));
         if (analysis.estimate().isWithoutNoise()) {
-            return cannotCarry("the scores do not vary at all, so there is no noise to judge a change by: record them with more digits", MoreNeeded.NOTHING);
+            return cannotCarry("the scores do not vary at all, so there is no noise to judge a change by: record them with more digits", MoreNeeded.NOTHING,
+                    ruler);
         }
-        return decide(analysis, "");
+        return decide(analysis, ruler);
+    }
+
+    /** Whether these trials carry a verdict of their own noise. */
+    boolean standsAlone() {
+        return arrangement.obstacle(stratum).isEmpty() && tooFew().isEmpty() && !(stratum == Stratum.BETWEEN_SESSIONS
+                && (arrangement.onlySession().isPresent() || judgeByCarriedIn()));
+    }
+
+    Stratum stratum() {
+        return stratum;
     }
 
     private Analysis analysis(Analyst analyst) {
@@ -100,12 +121,11 @@ public final class Verdicts {
     }
 
     /** The verdict where the data cannot carry one; the estimate is shown where there is one, the word stays undecided. */
-    private Verdict cannotCarry(String reason, MoreNeeded moreNeeded) {
+    private Verdict cannotCarry(String reason, MoreNeeded moreNeeded, Ruler ruler) {
         Optional<Analysis> analysis = shown();
         Optional<Interval> none = Optional.empty();
         return new Verdict(Word.UNDECIDED, Decision.UNDECIDED, AtLeastMatters.NO, reason, analysis.map(a -> change(a.estimate())),
-                analysis.map(a -> interval(a.estimate(), 1 - question.falseAlarm())).or(() -> none),
-                analysis.map(a -> interval(a.estimate(), 1 - 2 * question.falseAlarm())).or(() -> none),
+                analysis.map(a -> ruler.interval(a.estimate())).or(() -> none), analysis.map(a -> ruler.equivalence(a.estimate())).or(() -> none),
                 analysis.map(Analysis::method).orElse("none: " + reason), stratum, sessions(), trials(), percent(analysis.map(Analysis::sessionLogSd)),
                 percent(analysis.map(Analysis::runLogSd)), Optional.empty(), moreNeeded, List.of());
     }
@@ -122,15 +142,15 @@ public final class Verdicts {
         return analysis.estimate().isWithoutNoise() ? Optional.empty() : Optional.of(analysis);
     }
 
-    private Verdict decide(Analysis analysis, String reason) {
+    private Verdict decide(Analysis analysis, Ruler ruler) {
         Estimate estimate = analysis.estimate();
-        Interval interval = interval(estimate, 1 - question.falseAlarm());
-        Interval equivalence = interval(estimate, 1 - 2 * question.falseAlarm());
+        Interval interval = ruler.interval(estimate);
+        Interval equivalence = ruler.equivalence(estimate);
         Word word = Word.of(interval, equivalence, question.margin());
         Decision decision = word.decision(question.claim(), interval, question.margin());
         Optional<Randomisation> randomisation = orders.test(question, stratum, arrangement, chance);
         MoreNeeded more = decision == Decision.UNDECIDED ? Shortfall.of(question, stratum, arrangement, analysis) : MoreNeeded.NOTHING;
-        return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), reason, Optional.of(change(estimate)), Optional.of(interval),
+        return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), "", Optional.of(change(estimate)), Optional.of(interval),
                 Optional.of(equivalence), analysis.method(), stratum, sessions(), trials(), percent(Optional.of(analysis.sessionLogSd())),
                 percent(Optional.of(analysis.runLogSd())), randomisation, more, Checks.of(question, arrangement, analysis));
     }
@@ -139,11 +159,6 @@ public final class Verdicts {
         double metricLog = question.better().sign() * estimate.logDifference();
         return new Verdict.Change(estimate.logDifference(), estimate.standardError(), estimate.degreesOfFreedom(), estimate.t(), estimate.p(),
                 LogRatio.toPercent(metricLog));
-    }
-
-    private static Interval interval(Estimate estimate, double level) {
-        ConfidenceInterval interval = estimate.interval(level);
-        return new Interval(level, interval.low(), interval.high());
     }
 
     private static OptionalDouble percent(Optional<OptionalDouble> logSd) {

@@ -3,6 +3,8 @@ package coldproof.report.json;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.verdict.Check;
+import coldproof.reason.verdict.Compared;
+import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.Randomisation;
 import coldproof.reason.verdict.Verdict;
 import java.util.List;
@@ -14,6 +16,21 @@ public final class VerdictJson {
     private static final double MOST_WHOLE = 1L << 53; // beyond, a double is no longer every whole number
 
     private VerdictJson() {}
+
+    /**
+     * The verdicts of changes that were judged together. One change alone is the plain document; of several the document is that of the change
+     * that decides the study, with its level below {@code against} and all of them below {@code comparisons}.
+     */
+    public static JsonObject of(List<Compared> compared, List<String> deviations) {
+        Compared deciding = Comparisons.deciding(compared);
+        JsonObject json = of(deciding.verdict(), deviations);
+        if (compared.size() > 1) {
+            json.put("against", deciding.question().against());
+            json.put("comparisons", compared.stream().map(one -> of(one.verdict(), deviations).put("against", one.question().against())
+                    .put("adjustedP", one.adjustedP()).put("adjustment", one.adjustment())).toList());
+        }
+        return json;
+    }
 
     /** The verdict with the deviations from the frozen plan. */
     public static JsonObject of(Verdict verdict, List<String> deviations) {

@@ -30,6 +30,18 @@ public final class WithinSessions {
     }
 
     /**
+     * Tests several contrasts of one fit.
+     *
+     * @param contrasts each with a coefficient for each column of the effects; one or more
+     * @throws IllegalArgumentException as {@link #test}
+     */
+    public static JointEstimates tests(double[] logScores, DesignMatrix effects, int[] session, List<double[]> contrasts) {
+        List<Prepared> prepared = contrasts.stream().map(contrast -> prepare(effects, session, contrast)).toList();
+        double[][] correlations = prepared.stream().map(one -> prepared.stream().mapToDouble(one::correlation).toArray()).toArray(double[][]::new);
+        return new JointEstimates(prepared.stream().map(one -> one.test(logScores)).toList(), correlations);
+    }
+
+    /**
      * The same test made ready for many sets of scores of one arrangement.
      *
      * @throws IllegalArgumentException as for {@link #test}
@@ -78,6 +90,10 @@ public final class WithinSessions {
             this.session = session;
             this.degreesOfFreedom = degreesOfFreedom;
             this.length = OrthonormalColumns.dot(contrast, contrast);
+        }
+
+        private double correlation(Prepared other) {
+            return OrthonormalColumns.dot(contrast, other.contrast) / Math.sqrt(length * other.length);
         }
 
         /**

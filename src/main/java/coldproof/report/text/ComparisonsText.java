@@ -1,0 +1,45 @@
+package coldproof.report.text;
+
+import coldproof.quantity.Interval;
+import coldproof.quantity.LogRatio;
+import coldproof.reason.verdict.Compared;
+import coldproof.reason.verdict.Comparisons;
+import coldproof.reason.verdict.Verdict;
+import java.util.List;
+
+/** Several changes judged together as a person reads them: a table of all, then each with what it rests on. */
+public final class ComparisonsText {
+    private ComparisonsText() {}
+
+    /** The whole answer for a screen of so many columns; one change alone reads as it always does. */
+    public static String of(List<Compared> compared, List<String> deviations, int columns) {
+        Compared first = compared.get(0);
+        if (compared.size() == 1) {
+            return VerdictText.of(first.question(), first.verdict(), deviations, columns);
+        }
+        StringBuilder out = new StringBuilder();
+        out.append(Comparisons.deciding(compared).verdict().decision().words()).append("   ").append(compared.size()).append(" changes of ")
+                .append(Harmless.line(first.question().factor())).append(" against ").append(Harmless.line(first.question().baseline())).append("\n\n");
+        TextTable table = new TextTable("change", ">estimate", ">from", ">to", ">adjusted p", "verdict");
+        compared.forEach(one -> row(table, one));
+        out.append(table.text("  ")).append('\n');
+        out.append(Wrap.at(columns, "The intervals and adjusted p values hold for all " + compared.size() + " changes at once (" + first.adjustment()
+                + "). The study passes when every change does."));
+        for (int i = 0; i < compared.size(); i++) {
+            Compared one = compared.get(i);
+            boolean last = i == compared.size() - 1;
+            out.append('\n').append(Harmless.line(one.question().against())).append(": ")
+                    .append(VerdictText.of(one.question(), one.verdict(), last ? deviations : List.of(), columns));
+        }
+        return out.toString();
+    }
+
+    private static void row(TextTable table, Compared one) {
+        Verdict verdict = one.verdict();
+        String estimate = verdict.estimate().map(change -> Figures.change(LogRatio.toPercent(change.log()))).orElse("-");
+        String low = verdict.interval().map(Interval::logToPercent).map(interval -> Figures.change(interval.low())).orElse("-");
+        String high = verdict.interval().map(Interval::logToPercent).map(interval -> Figures.change(interval.high())).orElse("-");
+        String adjusted = one.adjustedP().isPresent() ? Figures.probability(one.adjustedP().getAsDouble()) : "-";
+        table.row(Harmless.line(one.question().against()), estimate, low, high, adjusted, verdict.word().words());
+    }
+}
