@@ -2,15 +2,20 @@ package coldproof.job;
 
 import coldproof.files.folder.NewFile;
 import coldproof.files.folder.StudyFolder;
+import coldproof.files.folder.StudyMending;
 import coldproof.files.journal.JournalReader;
+import coldproof.files.journal.JournalRepair;
 import coldproof.report.export.CsvText;
 import coldproof.report.export.StudyExport;
 import coldproof.report.export.TidyTable;
+import coldproof.study.JournalChange;
 import coldproof.study.JournalCheck;
+import coldproof.study.MergeChoice;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Looks after the journal of a study: checks it, gives its tables away, mends it, merges two copies. */
 public final class JournalJob {
@@ -53,5 +58,41 @@ public final class JournalJob {
             files.add(file);
         }
         return files;
+    }
+
+    /**
+     * Writes a sound journal in the place of a damaged one, which is kept.
+     *
+     * @throws coldproof.quantity.Refused if there is no journal, another process holds the study, no entry can be read, or the files cannot
+     *     be written
+     */
+    public static JournalChange repair(Path study, Machine machine) {
+        Optional<JournalRepair.Repaired> done = StudyMending.repair(study, machine.journalClock());
+        List<String> said = done.map(repaired -> List.of(counted(repaired.entriesKept(), "was", "were") + " kept, "
+                + counted(repaired.entriesLost(), "was", "were") + " unreadable and left " + (repaired.entriesLost() == 1 ? "its number to one" : "their numbers to some")
+                + " that says so")).orElse(List.of("the journal is sound; nothing was changed"));
+        return new JournalChange(done.map(JournalRepair.Repaired::keptAs), said, check(study));
+    }
+
+    /**
+     * Merges another copy of the study, or a journal that went on elsewhere, into this study.
+     *
+     * @throws coldproof.quantity.Refused if one is damaged, they are not copies of one study, a conflict is left, or the files cannot be
+     *     written; the problems name the entries
+     */
+    public static JournalChange merge(Path study, Path other, MergeChoice choice, Machine machine) {
+        StudyMending.Merged merged = StudyMending.merge(study, other, choice, machine.journalClock());
+        List<String> said = new ArrayList<>();
+        said.add(counted(merged.entries().common(), "is", "are") + " in both, " + merged.entries().fromFirst() + " only here, "
+                + merged.entries().fromSecond() + " only in the other" + (merged.keptAs().isEmpty() ? "; nothing was changed" : ""));
+        merged.entries().conflicts().forEach(conflict -> said.add("settled in favour of the " + choice.word() + " copy: " + conflict.what()));
+        said.addAll(merged.entries().remarks());
+        merged.traces().forEach(trace -> said.add("copied " + trace));
+        merged.missingTraces().forEach(trace -> said.add("not found in either copy: " + trace));
+        return new JournalChange(merged.keptAs(), said, check(study));
+    }
+
+    private static String counted(long entries, String one, String many) {
+        return entries + (entries == 1 ? " entry " + one : " entries " + many);
     }
 }

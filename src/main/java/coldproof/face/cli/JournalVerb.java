@@ -1,6 +1,7 @@
 package coldproof.face.cli;
 
 import coldproof.job.JournalJob;
+import coldproof.job.Machine;
 import coldproof.quantity.Refused;
 import coldproof.report.export.CsvText;
 import coldproof.report.export.TidyTable;
@@ -9,21 +10,27 @@ import coldproof.report.json.JournalJson;
 import coldproof.report.json.JsonObject;
 import coldproof.report.text.Harmless;
 import coldproof.report.text.JournalText;
+import coldproof.study.JournalChange;
 import coldproof.study.JournalCheck;
+import coldproof.study.MergeChoice;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code journal}: checks, exports, repairs and merges the record of a study. */
 final class JournalVerb implements Verb {
-    private static final List<String> STEPS = List.of("check", "export");
+    private static final List<String> STEPS = List.of("check", "export", "repair", "merge");
 
     @Override
     public void describe(CommandSpec spec) {
         Options.arguments(spec, "STEP", "1..2", "check [PLACE]: look for damage and clock oddities, in this study or in another folder or journal file. "
-                + "export: the trials as a table, on standard output.");
+                + "export: the trials as a table, on standard output. repair: write a sound journal, keep the damaged one. "
+                + "merge PLACE: take in another copy of the study, or a journal that went on elsewhere.");
         Options.value(spec, "--table", "NAME", "export: which table (default: trials); dictionary explains all columns.");
         Options.value(spec, "--to", "DIR", "export: write every table as a file in this folder instead.");
+        Options.value(spec, "--keep", "first|second", "merge: whose word counts where the two contradict each other, this study's (first) or the other's; "
+                + "the other stays on record.");
     }
 
     @Override
@@ -32,6 +39,8 @@ final class JournalVerb implements Verb {
         return switch (step) {
             case "check" -> check(call);
             case "export" -> export(call);
+            case "repair" -> repair(call);
+            case "merge" -> merge(call);
             default -> throw Invocation.wrongWord("coldproof journal", step, STEPS);
         };
     }
@@ -41,6 +50,26 @@ final class JournalVerb implements Verb {
         JournalCheck check = JournalJob.check(place);
         call.answer(JournalJson.check(check), JournalText.check(check, call.streams().columns()));
         return check.isSound() ? ExitStatus.DONE : ExitStatus.FAIL;
+    }
+
+    private static int repair(Invocation call) {
+        refuseSecond(call);
+        return say(call, JournalJob.repair(call.study(), Machine.atHand()));
+    }
+
+    private static int merge(Invocation call) {
+        if (call.arguments().size() < 2) {
+            throw Invocation.refused("coldproof journal merge", "the other copy is missing", "a study folder or a journal file",
+                    "Name it: coldproof journal merge ../copy-of-the-study");
+        }
+        String keep = call.word("--keep", List.of("first", "second", "neither"), "neither");
+        MergeChoice choice = MergeChoice.valueOf(keep.toUpperCase(Locale.ROOT));
+        return say(call, JournalJob.merge(call.study(), Invocation.pathOf("PLACE", call.arguments().get(1)), choice, Machine.atHand()));
+    }
+
+    private static int say(Invocation call, JournalChange change) {
+        call.answer(JournalJson.change(change), JournalText.change(change, call.streams().columns()));
+        return change.after().isSound() ? ExitStatus.DONE : ExitStatus.FAIL;
     }
 
     private static int export(Invocation call) {

@@ -27,7 +27,7 @@ final class Verbs {
                 new VerbEntry("verdict", "judges the change: PASS, FAIL or UNDECIDED",
                         "coldproof verdict --trials trials.csv --metric rate --better higher --factor fan --baseline auto --against maximum",
                         VerdictVerb::new),
-                new VerbEntry("journal", "checks and exports the record of a study", "coldproof journal check", JournalVerb::new),
+                new VerbEntry("journal", "checks, exports, repairs and merges the record of a study", "coldproof journal check", JournalVerb::new),
                 new VerbEntry("report", "one self-contained page with plots, every trial and the method", "coldproof report --study my-study", ReportVerb::new));
     }
 

@@ -48,7 +48,7 @@ public final class StudyFolder implements Closeable {
         return folder.resolve("report.html");
     }
 
-    private static Path lock(Path folder) {
+    static Path lock(Path folder) {
         return folder.resolve("journal.lock");
     }
 
@@ -133,11 +133,11 @@ public final class StudyFolder implements Closeable {
         try {
             journal.close();
         } finally {
-            unlock();
+            unlock(folder, lock);
         }
     }
 
-    private void unlock() {
+    static void unlock(Path folder, StudyLock lock) {
         try {
             lock.close();
         } catch (IOException e) {

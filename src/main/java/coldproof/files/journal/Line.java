@@ -6,6 +6,7 @@ import coldproof.study.EventKind;
 import coldproof.study.UnknownEvent;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
+import java.util.Arrays;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -56,6 +57,17 @@ record Line(Entry entry, long previous, long sum, String notUnderstood) {
         System.arraycopy(covered, 0, bytes, 0, covered.length);
         System.arraycopy(tail, 0, bytes, covered.length, tail.length);
         bytes[bytes.length - 1] = '\n';
+        return bytes;
+    }
+
+    /** The same line after another one: its text as it was written, its line feed included, but with new sums. */
+    static byte[] relinked(byte[] text, long previous) {
+        byte[] bytes = Arrays.copyOf(text, text.length + 1);
+        byte[] digits = Sum.text(previous).getBytes(StandardCharsets.US_ASCII);
+        System.arraycopy(digits, 0, bytes, previousPlace(text.length), digits.length);
+        byte[] tail = tail(new Sum().of(bytes, 0, text.length - TAIL));
+        System.arraycopy(tail, 0, bytes, text.length - TAIL, tail.length);
+        bytes[text.length] = '\n';
         return bytes;
     }
 

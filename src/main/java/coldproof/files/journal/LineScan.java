@@ -68,7 +68,7 @@ final class LineScan {
     private void read(Span span) {
         try {
             Line line = reader.read(bytes, span.from(), span.to());
-            found.add(new Found(span.number(), span.from(), line));
+            found.add(new Found(span.number(), span.from(), line, bytes, span));
             if (!line.notUnderstood().isEmpty()) {
                 damages.add(new Damage(span.number(), span.from(), Damage.Kind.NOT_UNDERSTOOD,
                         "no byte is wrong, but the content is not understood: " + line.notUnderstood(), 0));
@@ -117,7 +117,8 @@ final class LineScan {
     private void readRestored(Salvage.Restored restored) {
         try {
             Line line = reader.read(restored.bytes(), 0, restored.bytes().length);
-            found.add(new Found(restored.span().number(), restored.span().from(), line));
+            Span whole = new Span(restored.span().number(), 0, restored.bytes().length);
+            found.add(new Found(restored.span().number(), restored.span().from(), line, restored.bytes(), whole));
         } catch (IllegalArgumentException e) {
             damages.add(new Damage(restored.span().number(), restored.span().from(), Damage.Kind.NOT_UNDERSTOOD, e.getMessage(), 1));
         }

@@ -15,7 +15,10 @@ import java.util.Optional;
 /** What was read from a journal file: every entry that can be read, and everything that is wrong with the file, by line. */
 public final class Reading {
     private final String name;
+    private final List<Found> found;
     private final List<Line> lines;
+    private final byte[] bytes;
+    private final Optional<Head> head;
     private final List<Entry> entries;
     private final List<Entry> otherBranch;
     private final List<Damage> damages;
@@ -27,7 +30,10 @@ public final class Reading {
     Reading(String name, byte[] bytes, LineScan scan, Optional<Head> head) {
         this.name = name;
         Chain chain = new Chain(scan.found(), scan.unreadable());
-        lines = chain.lines().stream().map(Found::line).toList();
+        this.bytes = bytes;
+        this.head = head;
+        found = List.copyOf(chain.lines());
+        lines = found.stream().map(Found::line).toList();
         entries = lines.stream().map(Line::entry).toList();
         otherBranch = chain.otherBranch().stream().map(found -> found.line().entry()).toList();
         List<Damage> all = new ArrayList<>(scan.damages());
@@ -93,6 +99,21 @@ public final class Reading {
     /** Bytes of a last line that was cut short: from, to. */
     Optional<Span> tornTail() {
         return tornTail;
+    }
+
+    /** The bytes of the file. */
+    byte[] bytes() {
+        return bytes;
+    }
+
+    /** The entry acknowledged last, where it is known. */
+    Optional<Head> head() {
+        return head;
+    }
+
+    /** The lines of {@link #entries}, with their text. */
+    List<Found> found() {
+        return found;
     }
 
     boolean lastLineBreakMissing() {

@@ -1,5 +1,6 @@
 package coldproof.report.json;
 
+import coldproof.study.JournalChange;
 import coldproof.study.JournalCheck;
 import coldproof.study.JournalFlaw;
 import coldproof.study.Oddity;
@@ -16,6 +17,12 @@ public final class JournalJson {
         json.put("lastSum", check.lastSum().isEmpty() ? null : check.lastSum()).put("entriesLost", check.entriesLost());
         json.put("damagedLines", check.damagedLines()).put("damages", check.flaws().stream().map(JournalJson::flaw).toList());
         return json.put("oddities", check.oddities().stream().map(JournalJson::oddity).toList());
+    }
+
+    /** What repairing or merging did. */
+    public static JsonObject change(JournalChange change) {
+        return new JsonObject().put("changed", change.keptAs().isPresent()).put("keptAs", change.keptAs()).put("said", change.said())
+                .put("journal", check(change.after()));
     }
 
     private static JsonObject flaw(JournalFlaw flaw) {

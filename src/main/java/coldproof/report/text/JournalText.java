@@ -1,9 +1,11 @@
 package coldproof.report.text;
 
+import coldproof.study.JournalChange;
 import coldproof.study.JournalCheck;
 import coldproof.study.JournalFlaw;
 import coldproof.study.Oddity;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What {@code journal} says to people. */
@@ -29,6 +31,14 @@ public final class JournalText {
             Wrap.indented("Next: compare with another copy, or run: coldproof journal repair (the damaged file is kept beside the new one)", "", columns, out);
         }
         return out.toString();
+    }
+
+    /** What repairing or merging did. */
+    public static String change(JournalChange change, int columns) {
+        StringBuilder out = new StringBuilder();
+        change.said().forEach(said -> Wrap.indented(Harmless.line(said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1)) + ".", "", columns, out));
+        change.keptAs().ifPresent(file -> Wrap.indented("What was there before is kept as " + Harmless.line(file) + ".", "", columns, out));
+        return out.append(check(change.after(), columns)).toString();
     }
 
     private static void hanging(String head, String text, int columns, StringBuilder out) {
