@@ -100,9 +100,9 @@ public final class CommandLineFace {
         return 0;
     }
 
-    private static CommandSpec spec(VerbEntry entry, Verb verb) {
+    static CommandSpec spec(VerbEntry entry, Verb verb) {
         CommandSpec spec = CommandSpec.create().name("coldproof " + entry.name());
-        spec.usageMessage().description(entry.purpose()).width(80);
+        spec.usageMessage().description(entry.purpose().replace("%", "%%")).width(80);
         verb.describe(spec);
         Options.common(spec);
         spec.parser().overwrittenOptionsAllowed(false).abbreviatedOptionsAllowed(false);
@@ -149,7 +149,7 @@ public final class CommandLineFace {
         return ExitStatus.DONE;
     }
 
-    private static String version() {
+    static String version() {
         String version = CommandLineFace.class.getPackage().getImplementationVersion();
         return version == null ? "(unpackaged)" : version;
     }

@@ -9,29 +9,34 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class Options {
     private Options() {}
 
+    /** The parser takes descriptions for format strings. */
+    private static String plain(String purpose) {
+        return purpose.replace("%", "%%");
+    }
+
     /** An option with a value. */
     static void value(CommandSpec spec, String name, String label, String purpose) {
-        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).description(purpose).build());
+        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).description(plain(purpose)).build());
     }
 
     /** An option whose value may be left out; it is empty then. */
     static void valueOrNone(CommandSpec spec, String name, String label, String purpose) {
-        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).arity("0..1").fallbackValue("").description(purpose).build());
+        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(String.class).arity("0..1").fallbackValue("").description(plain(purpose)).build());
     }
 
     /** An option that may stand several times. */
     static void values(CommandSpec spec, String name, String label, String purpose) {
-        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity("1").description(purpose).build());
+        spec.addOption(OptionSpec.builder(name).paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity("1").description(plain(purpose)).build());
     }
 
     /** A switch. */
     static void flag(CommandSpec spec, String name, String purpose) {
-        spec.addOption(OptionSpec.builder(name).type(boolean.class).description(purpose).build());
+        spec.addOption(OptionSpec.builder(name).type(boolean.class).description(plain(purpose)).build());
     }
 
     /** Arguments without a name. */
     static void arguments(CommandSpec spec, String label, String arity, String purpose) {
-        spec.addPositional(PositionalParamSpec.builder().paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity(arity).description(purpose)
+        spec.addPositional(PositionalParamSpec.builder().paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity(arity).description(plain(purpose))
                 .build());
     }
 

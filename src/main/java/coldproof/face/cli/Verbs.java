@@ -32,6 +32,9 @@ final class Verbs {
     }
 
     static Optional<VerbEntry> find(String name) {
+        if (name.equals("pages")) {
+            return Optional.of(new VerbEntry("pages", "prints the shell completion or the manual page", "coldproof pages completion", PagesVerb::new));
+        }
         if (name.equals("warm")) {
             return Optional.of(new VerbEntry("warm", "walks the usual paths for the archive made at package time", "coldproof warm", WarmVerb::new));
         }
