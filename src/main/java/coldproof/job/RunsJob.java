@@ -5,7 +5,9 @@ import coldproof.plan.Claim;
 import coldproof.plan.Layout;
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
+import coldproof.reason.sizing.CheapestStudy;
 import coldproof.reason.sizing.PlanSize;
+import coldproof.reason.sizing.SearchTerms;
 import coldproof.reason.sizing.Size;
 import coldproof.reason.sizing.Sizing;
 import coldproof.reason.sizing.SizingAnswer;
@@ -31,6 +33,15 @@ public final class RunsJob {
     /** The same of a plan that is in no folder yet. */
     public static SizingAnswer ofPlan(Plan plan) {
         return PlanSize.of(plan, StudyView.sheet(plan));
+    }
+
+    /**
+     * The cheapest layout of a study's question.
+     *
+     * @throws coldproof.quantity.Refused if the plan has no sessions, no noise or no time for a trial
+     */
+    public static CheapestStudy cheapest(StudyView study, SearchTerms terms) {
+        return CheapestStudy.of(study.plan(), terms);
     }
 
     /** Units of each level for a new plan: as many as its noise asks for, a usual number where nothing is known. */

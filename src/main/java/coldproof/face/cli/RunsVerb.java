@@ -5,9 +5,12 @@ import coldproof.job.StudyView;
 import coldproof.plan.Claim;
 import coldproof.plan.Layout;
 import coldproof.quantity.Dimension;
+import coldproof.reason.sizing.CheapestStudy;
 import coldproof.reason.sizing.SizingAnswer;
 import coldproof.reason.sizing.SizingQuestion;
+import coldproof.report.json.CheapestJson;
 import coldproof.report.json.SizingJson;
+import coldproof.report.text.CheapestText;
 import coldproof.report.text.SizingText;
 import coldproof.stats.Tail;
 import java.util.List;
@@ -33,10 +36,16 @@ final class RunsVerb implements Verb {
         Options.value(spec, "--matters", "PERCENT", "The smallest change worth having: the margin of claim same (default: 3 %).");
         Options.value(spec, "--ratio", "NUMBER", "Units of the changed level for each of the baseline (default: 1).");
         Options.value(spec, "--per-level", "N", "Solve for power and smallest detectable change at this size.");
+        CheapestOptions.describe(spec);
     }
 
     @Override
     public int run(Invocation call) {
+        if (call.flag("--cheapest")) {
+            CheapestStudy cheapest = RunsJob.cheapest(StudyView.read(call.study()), CheapestOptions.terms(call));
+            call.answer(CheapestJson.of(cheapest), CheapestText.of(cheapest, call.streams().columns()));
+            return ExitStatus.DONE;
+        }
         boolean fromOptions = call.has("--layout") || call.has("--noise") || call.has("--effect");
         SizingAnswer answer = fromOptions ? RunsJob.ofQuestion(question(call)) : RunsJob.ofStudy(StudyView.read(call.study()));
         call.answer(SizingJson.of(answer), SizingText.of(answer, call.streams().columns()));

@@ -4,13 +4,16 @@ import coldproof.plan.Layout;
 import coldproof.plan.Order;
 import coldproof.plan.Plan;
 import coldproof.plan.Scheduler;
+import coldproof.reason.sizing.CheapestStudy;
 import coldproof.reason.sizing.PlanSize;
+import coldproof.reason.sizing.SearchTerms;
 import coldproof.reason.sizing.SizingAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.IntFunction;
 
@@ -22,6 +25,7 @@ final class PlanChanges {
     private static final int FURTHEST = 40; // steps in one direction
     private static final double BARELY = 0.005; // of power: a change that adds less is not worth offering
     private final Plan plan;
+    private final SizingAnswer size;
     private final double power;
 
     /** A change with what it can see. */
@@ -32,12 +36,13 @@ final class PlanChanges {
 
         double minutes() {
             return size.minutes().total().orElse(size.size().map(found -> (double) found.trialsTotal()).orElse(0.0))
-                    + size.minutes().outdoors().orElse(0);
+                    + (SearchTerms.USUAL_WEIGHT - 1) * size.minutes().outdoors().orElse(0);
         }
     }
 
     PlanChanges(Plan plan, SizingAnswer size) {
         this.plan = plan;
+        this.size = size;
         power = new Candidate("", plan, size).power();
     }
 
@@ -51,9 +56,28 @@ final class PlanChanges {
                 found.add(candidate);
             }
         }
+        cheapest().filter(one -> !enough || one.minutes() < new Candidate("", plan, size).minutes()).filter(one -> found.stream()
+                .noneMatch(other -> other.plan().layout().equals(one.plan().layout()))).ifPresent(found::add);
         found.sort(Comparator.comparing((Candidate one) -> one.power() < plan.errors().power()).thenComparingDouble(Candidate::minutes)
                 .thenComparing(Comparator.comparingDouble(Candidate::power).reversed()));
         return found.subList(0, Math.min(most, found.size()));
+    }
+
+    /** The cheapest of all layouts, where the plan says what things cost. */
+    private Optional<Candidate> cheapest() {
+        boolean priced = plan.layout().kind() == Layout.Kind.SESSIONS && plan.budget().trialSeconds().isPresent() && plan.compare().against().size() == 1;
+        if (!priced) {
+            return Optional.empty();
+        }
+        CheapestStudy study = CheapestStudy.of(plan, SearchTerms.USUAL);
+        return study.advice().best().map(best -> candidate("cheapest: " + counted(study.layout(best)), study.layout(best)))
+                .filter(one -> !one.plan().layout().equals(plan.layout()));
+    }
+
+    private static String counted(Layout layout) {
+        StringBuilder words = new StringBuilder();
+        layout.counts().forEach((level, count) -> words.append(words.isEmpty() ? "" : " + ").append(count).append(level.isEmpty() ? "" : " " + level));
+        return words + ", " + layout.trialsPerCondition() + " each";
     }
 
     /** The first step on a way that reaches the wanted power; else twice as many where that helps at all. */
@@ -133,7 +157,7 @@ final class PlanChanges {
         if (trials < 1) {
             return null;
         }
-        return candidate(trials + (trials == 1 ? " trial" : " trials") + " of each condition in a session, not " + plan.layout().trialsPerCondition(),
+        return candidate(trials + (trials == 1 ? " trial" : " trials") + " each, not " + plan.layout().trialsPerCondition(),
                 new Layout(plan.layout().kind(), plan.layout().counts(), trials, plan.layout().order()));
     }
 

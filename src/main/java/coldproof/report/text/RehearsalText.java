@@ -87,9 +87,10 @@ public final class RehearsalText {
             return;
         }
         boolean enough = report.size().size().map(size -> size.power() >= report.size().wantedPower()).orElse(false);
-        out.append('\n').append(Wrap.at(columns, enough ? "What could be spared and still reach " + Figures.share(report.size().wantedPower()) + ", rehearsed:"
-                : "What would help most, rehearsed:"));
-        TextTable table = new TextTable("change of the plan", ">power", ">wrong at none", ">in all", ">outdoors");
+        String meaning = report.plan().claim() == Claim.GAIN ? " (PASS when the gain matters, wrong when there is none)" : "";
+        out.append('\n').append(Wrap.at(columns, (enough ? "What could be spared and still reach " + Figures.share(report.size().wantedPower())
+                : "What would help most") + ", rehearsed" + meaning + ":"));
+        TextTable table = new TextTable("change of the plan", ">PASS", ">wrong", ">in all", ">outdoors");
         row(table, "as planned", report.of(Story.Kind.NO_CHANGE), report.of(deciding(report)), report.size());
         for (PlanChange change : report.changes()) {
             row(table, Harmless.line(change.what()), change.noChange(), report.plan().claim() == Claim.GAIN ? change.matters() : change.noChange(),

@@ -1,0 +1,151 @@
+package coldproof.reason.sizing;
+
+import coldproof.plan.Budget;
+import coldproof.plan.Change;
+import coldproof.plan.Claim;
+import coldproof.plan.Factor;
+import coldproof.plan.Layout;
+import coldproof.plan.NoiseAssumption;
+import coldproof.plan.Order;
+import coldproof.plan.Plan;
+import coldproof.quantity.LogRatio;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
+import coldproof.reason.sizing.StudyLimits.Limit;
+import coldproof.stats.Tail;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The cheapest way to lay out a plan's question.
+ *
+ * @param plan the plan as it is
+ * @param terms what the search was told
+ * @param cost what things cost
+ * @param advice what the search found
+ * @param planned the plan's own layout, priced alike
+ */
+public record CheapestStudy(Plan plan, SearchTerms terms, StudyCost cost, PlanAdvice advice, PlannedStudy planned) {
+    /**
+     * Searches all numbers of sessions and trials.
+     *
+     * @throws Refused if the plan has no sessions, no noise or no time for a trial
+     */
+    public static CheapestStudy of(Plan plan, SearchTerms terms) {
+        check(plan);
+        NoiseAssumption noise = plan.noise().orElseThrow();
+        StudyCost cost = cost(plan, terms);
+        int conditions = otherConditions(plan);
+        double run = LogRatio.logSdOfCv(noise.runCvPercent());
+        PlanSpace space = plan.comparesSessions() ? PlanSpace.ofSessionFactor(run, LogRatio.logSdOfCv(noise.sessionCvPercent()), conditions, cost)
+                : new PlanSpace(true, run, 0, conditions, Math.max(1, plan.layout().counts().size()), cost);
+        StudyLimits limits = limits(plan, terms);
+        PlanAdvice advice = CheapestPlan.search(space, limits, power(plan), plan.errors().power());
+        return new CheapestStudy(plan, terms, cost, advice, planned(plan, space));
+    }
+
+    private static void check(Plan plan) {
+        if (plan.layout().kind() != Layout.Kind.SESSIONS) {
+            throw refused("a plan in one sitting has no sessions to share out", "layout", "a layout with sessions",
+                    "For a single sitting coldproof runs gives the smallest number of trials or pairs.");
+        }
+        if (plan.compare().against().size() > 1) {
+            throw refused("the search is for one changed level, and the plan compares " + plan.compare().against().size(), "compare.against", "one level",
+                    "Ask for one level at a time, in a copy of the plan.");
+        }
+        if (plan.noise().isEmpty() || !(plan.noise().get().runCvPercent() > 0)) {
+            throw refused("the plan says nothing about run-to-run noise", "noise", "noise: {run to run: 1.2 %, session to session: 0.8 %}",
+                    "Measure it with a pilot (coldproof noise), or write down a guess.");
+        }
+        if (plan.budget().trialSeconds().isEmpty()) {
+            throw refused("the budget does not say how long a trial takes, so no plan can be priced", "budget", "budget: {trial: 4 min, soak: 20 min}",
+                    "Time one trial with what belongs to it, and write it down.");
+        }
+    }
+
+    private static Refused refused(String what, String where, String expected, String remedy) {
+        return new Refused(Problem.of(what, Place.named(where), expected, remedy));
+    }
+
+    /** Conditions of the other per-trial factors. */
+    private static int otherConditions(Plan plan) {
+        int conditions = 1;
+        for (Factor factor : plan.factors()) {
+            boolean other = factor.change() == Change.PER_TRIAL && !factor.name().equals(plan.compare().factor());
+            conditions *= other ? factor.levels().size() : 1;
+        }
+        return conditions;
+    }
+
+    /** Where every session has both levels, a session costs what the dearest of the per-session factor's levels costs. */
+    private static StudyCost cost(Plan plan, SearchTerms terms) {
+        Budget budget = plan.budget();
+        String baseline = plan.comparesSessions() ? plan.compare().baseline() : dearest(plan);
+        String against = plan.comparesSessions() ? plan.compare().against().get(0) : baseline;
+        StudyCost stated = StudyCost.of(budget, baseline, against).weighingOutdoors(terms.outdoorWeight()).travelling(terms.travelSecondsPerOuting());
+        return new StudyCost(stated.trialSeconds(), stated.baseline(), stated.against(), stated.travelSecondsPerOuting(), stated.outdoorWeight(),
+                terms.wattHoursOpening(), terms.wattHoursPerTrial());
+    }
+
+    private static String dearest(Plan plan) {
+        List<String> levels = plan.sessionFactor().map(Factor::levelNames).orElse(List.of(""));
+        String dearest = levels.get(0);
+        for (String level : levels) {
+            dearest = plan.budget().openingSeconds(level) > plan.budget().openingSeconds(dearest) ? level : dearest;
+        }
+        return dearest;
+    }
+
+    private static StudyLimits limits(Plan plan, SearchTerms terms) {
+        boolean given = terms.limits().most().containsKey(Limit.OUTDOORS_IN_ALL);
+        return plan.budget().outdoorsAtMostSeconds().isPresent() && !given
+                ? terms.limits().with(Limit.OUTDOORS_IN_ALL, plan.budget().outdoorsAtMostSeconds().getAsDouble()) : terms.limits();
+    }
+
+    private static DecisionPower power(Plan plan) {
+        double margin = Math.log1p(plan.mattersPercent() / 100);
+        coldproof.stats.power.Claim claim = plan.claim() == Claim.GAIN
+                ? new coldproof.stats.power.Claim.Difference(margin, plan.errors().falseAlarm(), Tail.TWO)
+                : coldproof.stats.power.Claim.Equivalence.within(margin, 0, plan.errors().falseAlarm());
+        return claim::power;
+    }
+
+    /** The plan's own layout among the candidates; its counts of sessions are those of the two compared levels. */
+    private static PlannedStudy planned(Plan plan, PlanSpace space) {
+        Map<String, Integer> counts = plan.layout().counts();
+        int baseline = counts.getOrDefault(plan.compare().baseline(), plan.layout().total());
+        int against = counts.getOrDefault(plan.compare().against().get(0), plan.layout().total());
+        Candidate candidate = Candidate.of(space, baseline, against, plan.layout().trialsPerCondition(), StudyLimits.NONE);
+        return candidate.planned(candidate.degrees() < 1 ? Double.NaN : power(plan).of(candidate.standardErrorLog(), candidate.degrees()));
+    }
+
+    /** The layout of a study that was found, to put into the plan. */
+    public Layout layout(PlannedStudy study) {
+        Map<String, Integer> counts = new LinkedHashMap<>(plan.layout().counts());
+        if (plan.comparesSessions()) {
+            counts.replaceAll((level, before) -> level.equals(plan.compare().baseline()) ? study.baselineSessions() : study.againstSessions());
+        } else {
+            shareOut(counts, study.againstSessions());
+        }
+        return new Layout(Layout.Kind.SESSIONS, counts, study.trialsPerCondition(), plan.layout().order());
+    }
+
+    /** Sessions that hold both levels are shared out over the levels of another per-session factor as evenly as can be. */
+    private static void shareOut(Map<String, Integer> counts, int sessions) {
+        int left = sessions;
+        int levels = counts.size();
+        for (Map.Entry<String, Integer> entry : counts.entrySet()) {
+            int share = (left + levels - 1) / levels;
+            entry.setValue(share);
+            left -= share;
+            levels--;
+        }
+    }
+
+    /** Whether the order of an odd number of trials cannot be mirrored in full. */
+    public boolean oddlyMirrored(PlannedStudy study) {
+        return plan.layout().order() == Order.COUNTERBALANCED && study.trialsPerCondition() % 2 == 1 && (otherConditions(plan) > 1 || !plan.comparesSessions());
+    }
+}
