@@ -137,7 +137,6 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         if (open > 0 && !state.trials().isEmpty()) {
             deviations.add(open + " of " + sheet.positions().size() + " planned trials " + (open == 1 ? "is" : "are") + " not run yet");
         }
-        state.simulated().ifPresent(text -> deviations.add("SIMULATED DATA: " + text));
         return deviations;
     }
 }

@@ -1,5 +1,6 @@
 package coldproof.face.cli;
 
+import coldproof.job.ReportJob;
 import coldproof.job.RunsJob;
 import coldproof.job.StudyView;
 import coldproof.job.VerdictJob;
@@ -30,13 +31,14 @@ final class DemoVerb implements Verb {
         Path folder = DemoJob.make(words.isEmpty() ? Optional.empty() : Optional.of(Invocation.pathOf("coldproof demo", words.get(0))));
         StudyView study = StudyView.read(folder);
         VerdictJob.Answer answer = VerdictJob.ofStudy(study).get(0);
-        JsonObject json = new JsonObject().put("study", folder.toString()).put("simulated", true)
+        Path report = ReportJob.write(folder);
+        JsonObject json = new JsonObject().put("study", folder.toString()).put("report", report.toString()).put("simulated", true)
                 .put("verdict", VerdictJson.of(answer.verdict(), answer.deviations()));
-        call.answer(json, text(call, study, answer));
+        call.answer(json, text(call, study, answer, report));
         return ExitStatus.DONE;
     }
 
-    private static String text(Invocation call, StudyView study, VerdictJob.Answer answer) {
+    private static String text(Invocation call, StudyView study, VerdictJob.Answer answer, Path report) {
         int columns = call.streams().columns();
         StringBuilder out = new StringBuilder("A whole study in a second, on SIMULATED data. Step by step it would be:\n\n");
         step(out, columns, "plan", study.plan().title() + " Frozen before the first trial; its digest " + study.planDigest().substring(0, 12) + " is in the journal.");
@@ -45,7 +47,7 @@ final class DemoVerb implements Verb {
         step(out, columns, "log", "Every trial went to disk, with its telemetry, before the next began.");
         step(out, columns, "verdict", "The rule was fixed beforehand; this is what it says:");
         out.append('\n').append(VerdictText.of(answer.question(), answer.verdict(), answer.deviations(), columns));
-        return out.append("\nStudy   ").append(study.folder()).append('\n').toString();
+        return out.append("\nStudy   ").append(study.folder()).append("\nReport  ").append(report).append("   (opens in any browser)\n").toString();
     }
 
     private static void step(StringBuilder out, int columns, String verb, String text) {

@@ -11,6 +11,7 @@ import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.Decision;
 import coldproof.report.json.VerdictJson;
 import coldproof.report.text.ComparisonsText;
+import coldproof.report.text.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,9 +49,10 @@ final class VerdictVerb implements Verb {
         List<Compared> compared = answers.stream().map(VerdictJob.Answer::compared).toList();
         List<String> deviations = answers.get(0).deviations();
         StringBuilder text = new StringBuilder();
-        study.ifPresent(view -> text.append(view.plan().title()).append('\n').append(view.plan().device()).append("\n\n"));
+        study.ifPresent(view -> text.append(VerdictText.heading(view.plan(), view.state().simulated(), call.streams().columns())));
         text.append(ComparisonsText.of(compared, deviations, call.streams().columns()));
-        call.answer(VerdictJson.of(compared, deviations), text.toString());
+        Optional<String> simulated = study.flatMap(view -> view.state().simulated());
+        call.answer(VerdictJson.of(compared, deviations).put("simulated", simulated.orElse(null)), text.toString());
         return status(Comparisons.deciding(compared).verdict().decision());
     }
 

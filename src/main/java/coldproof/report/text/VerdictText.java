@@ -1,5 +1,6 @@
 package coldproof.report.text;
 
+import coldproof.plan.Plan;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.verdict.AtLeastMatters;
@@ -8,6 +9,7 @@ import coldproof.reason.verdict.Question;
 import coldproof.reason.verdict.Stratum;
 import coldproof.reason.verdict.Verdict;
 import java.util.List;
+import java.util.Optional;
 
 /** The verdict as a person reads it: the answer first, then what it rests on. */
 public final class VerdictText {
@@ -31,6 +33,12 @@ public final class VerdictText {
         text.checks();
         text.deviations(deviations);
         return text.out.toString();
+    }
+
+    /** What stands above the verdict on a study: its question, its device, and whether its data are simulated. */
+    public static String heading(Plan plan, Optional<String> simulated, int columns) {
+        String mark = simulated.map(text -> Wrap.at(columns, "SIMULATED DATA: " + Harmless.line(text) + ".")).orElse("");
+        return Wrap.at(columns, Harmless.line(plan.title())) + Wrap.at(columns, Harmless.line(plan.device())) + mark + "\n";
     }
 
     /** The verdict in one sentence, with its interval. */
