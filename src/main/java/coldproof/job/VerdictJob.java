@@ -69,7 +69,7 @@ public final class VerdictJob {
         Optional<NoiseAssumption> carried = study.state().noise().map(noise -> new NoiseAssumption(noise.event().runCvPercent(), noise.event().sessionCvPercent(),
                 df(noise.event().runDegreesOfFreedom()), df(noise.event().sessionDegreesOfFreedom()), noise.event().from())).or(plan::noise);
         return new Question(plan.compare().factor(), plan.compare().baseline(), against, plan.metric().better(), plan.mattersPercent(), plan.claim(),
-                plan.errors().falseAlarm(), Optional.of(study.change()), carried);
+                plan.errors().falseAlarm(), Optional.of(study.change()), carried, plan.errors().power());
     }
 
     private static java.util.OptionalDouble df(double degreesOfFreedom) {

@@ -10,6 +10,5 @@ import java.util.OptionalDouble;
  * @param method in words
  * @param sessionLogSd session-to-session log standard deviation, where it can be told
  * @param runLogSd run-to-run log standard deviation, where it can be told
- * @param residuals what is left of each trial, in run order, for the checks
  */
-record Analysis(Estimate estimate, String method, OptionalDouble sessionLogSd, OptionalDouble runLogSd, double[] residuals) {}
+record Analysis(Estimate estimate, String method, OptionalDouble sessionLogSd, OptionalDouble runLogSd) {}

@@ -27,6 +27,7 @@ final class Analyst {
     static final String FACTOR = "factor";
 
     private final Question question;
+    private final Arrangement arrangement;
     private final Better better;
     private final List<Observation> trials;
     private final double[] logScores;
@@ -35,6 +36,7 @@ final class Analyst {
 
     Analyst(Question question, Arrangement arrangement) {
         this.question = question;
+        this.arrangement = arrangement;
         this.better = question.better();
         this.trials = arrangement.sessions().values().stream().flatMap(List::stream).toList();
         this.logScores = LogScores.of(trials, better);
@@ -144,68 +146,33 @@ final class Analyst {
     }
 
     Analysis pairs() {
-        Map<String, double[]> byPair = new LinkedHashMap<>();
-        for (int i = 0; i < trials.size(); i++) {
-            double[] both = byPair.computeIfAbsent(trials.get(i).pair(), label -> new double[] {Double.NaN, Double.NaN});
-            both[isAgainst[i] ? 1 : 0] = logScores[i];
-        }
-        List<double[]> whole = byPair.values().stream().filter(both -> !Double.isNaN(both[0]) && !Double.isNaN(both[1])).toList();
-        double[] baseline = whole.stream().mapToDouble(both -> both[0]).toArray();
-        double[] against = whole.stream().mapToDouble(both -> both[1]).toArray();
+        List<Observation[]> whole = arrangement.pairs();
+        double[] baseline = whole.stream().mapToDouble(both -> LogScores.of(both[0], better)).toArray();
+        double[] against = whole.stream().mapToDouble(both -> LogScores.of(both[1], better)).toArray();
         Estimate estimate = Pairs.test(baseline, against);
-        double[] residuals = Pairs.differences(baseline, against);
-        double mean = LogScores.mean(residuals);
-        for (int i = 0; i < residuals.length; i++) {
-            residuals[i] -= mean;
-        }
-        double runLogSd = Math.sqrt(LogScores.sumOfSquares(residuals) / (residuals.length - 1) / 2);
-        return new Analysis(estimate, "paired t test on log scores", OptionalDouble.empty(), OptionalDouble.of(runLogSd), residuals);
+        double[] differences = Pairs.differences(baseline, against);
+        double runLogSd = Math.sqrt(LogScores.sumOfSquares(differences) / (differences.length - 1) / 2);
+        return new Analysis(estimate, "paired t test on log scores", OptionalDouble.empty(), OptionalDouble.of(runLogSd));
     }
 
     Analysis singleTrials() {
+        DesignMatrix effects = effects();
+        if (effects.columns() > 2) {
+            Estimate adjusted = WithinSessions.test(logScores, effects, session, effects.difference(FACTOR, 0, 1));
+            return analysis(adjusted, "least squares of log scores, adjusted for the other factors");
+        }
         List<double[]> groups = new ArrayList<>();
         for (boolean level : new boolean[] {false, true}) {
             groups.add(java.util.stream.IntStream.range(0, logScores.length).filter(i -> isAgainst[i] == level).mapToDouble(i -> logScores[i]).toArray());
         }
-        double[] residuals = residuals();
-        double squares = 0;
-        for (double residual : residuals) {
-            squares += residual * residual;
-        }
-        OptionalDouble run = OptionalDouble.of(Math.sqrt(squares / (residuals.length - 2)));
-        return new Analysis(TwoGroups.pooled(groups.get(0), groups.get(1)), "two-group t test on log scores", OptionalDouble.empty(), run, residuals);
+        return analysis(TwoGroups.pooled(groups.get(0), groups.get(1)), "two-group t test on log scores");
     }
 
     private Analysis analysis(Estimate estimate, String method) {
         Optional<NoiseComponents> noise = noise();
         OptionalDouble run = noise.isPresent() ? OptionalDouble.of(noise.get().runLogSd()) : OptionalDouble.empty();
         OptionalDouble between = noise.isPresent() && noise.get().knowsSessions() ? OptionalDouble.of(noise.get().sessionLogSd()) : OptionalDouble.empty();
-        return new Analysis(estimate, method, between, run, residuals());
-    }
-
-    /** What is left of each log score when the mean of its condition, and inside sessions that of its session, is taken out. */
-    private double[] residuals() {
-        double[] left = logScores.clone();
-        boolean inSessions = !trials.isEmpty() && !trials.get(0).session().isEmpty();
-        for (int sweep = 0; sweep < (inSessions ? 20 : 1); sweep++) {
-            takeOut(left, indices(trials.stream().map(trial -> trial.level() + "\u0000" + String.join("\u0000", trial.adjust())).toList()));
-            if (inSessions) {
-                takeOut(left, session);
-            }
-        }
-        return left;
-    }
-
-    private static void takeOut(double[] values, int[] group) {
-        double[] sum = new double[values.length];
-        int[] count = new int[values.length];
-        for (int i = 0; i < values.length; i++) {
-            sum[group[i]] += values[i];
-            count[group[i]]++;
-        }
-        for (int i = 0; i < values.length; i++) {
-            values[i] -= sum[group[i]] / count[group[i]];
-        }
+        return new Analysis(estimate, method, between, run);
     }
 
     private DesignMatrix effects() {

@@ -40,7 +40,8 @@ final class Arrangement {
         return !trials.isEmpty() && trials.stream().noneMatch(trial -> trial.pair().isEmpty());
     }
 
-    private boolean hasOrder() {
+    /** Whether the place of every trial in the run order is known. */
+    boolean hasOrder() {
         return trials.stream().noneMatch(trial -> Double.isNaN(trial.order()));
     }
 
@@ -66,6 +67,19 @@ final class Arrangement {
     /** How many sessions hold trials of the level. */
     int sessionsWith(String level) {
         return (int) sessions.values().stream().filter(session -> levels(session).contains(level)).count();
+    }
+
+    /** The pairs that have a trial of each level, baseline first; of several trials of a level the last. */
+    List<Observation[]> pairs() {
+        Map<String, Observation[]> byPair = new LinkedHashMap<>();
+        for (Observation trial : trials) {
+            byPair.computeIfAbsent(trial.pair(), label -> new Observation[2])[trial.level().equals(question.against()) ? 1 : 0] = trial;
+        }
+        return byPair.values().stream().filter(both -> both[0] != null && both[1] != null).toList();
+    }
+
+    int wholePairs() {
+        return pairs().size();
     }
 
     private static Set<String> levels(List<Observation> session) {
@@ -98,7 +112,8 @@ final class Arrangement {
         return session.stream().mapToDouble(Observation::order).average().orElse(0);
     }
 
-    private boolean sessionOrderKnown() {
+    /** Whether it is known in which order the sessions were run. */
+    boolean sessionOrderKnown() {
         return sessions.keySet().stream().allMatch(label -> label.matches("\\d{1,9}")) || orderRunsThrough(trials) || hasOrder();
     }
 
@@ -112,8 +127,7 @@ final class Arrangement {
         return switch (stratum) {
             case BETWEEN_SESSIONS -> betweenObstacle();
             case WITHIN_SESSIONS -> withinObstacle();
-            case PAIRS -> Optional.empty();
-            case TRIALS -> trialsObstacle();
+            case PAIRS, TRIALS -> trialsObstacle();
         };
     }
 

@@ -48,7 +48,7 @@ public final class Comparisons {
             int comparison = i;
             String method = family.method() + ", Dunnett's adjustment for " + each.size() + " changes";
             Verdict verdict = each.get(i).verdict(ruler, alone -> new Analysis(family.comparisons().estimate(comparison), method, alone.sessionLogSd(),
-                    alone.runLogSd(), alone.residuals()));
+                    alone.runLogSd()));
             all.add(new Compared(questions.get(i), verdict, OptionalDouble.of(family.comparisons().adjustedP(i, Tail.TWO)), DUNNETT));
         }
         return all;

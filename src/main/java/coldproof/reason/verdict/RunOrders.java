@@ -136,11 +136,7 @@ public final class RunOrders {
     }
 
     private Optional<RandomisationTest> pairs(Question question, Arrangement arrangement) {
-        Map<String, Observation[]> byPair = new LinkedHashMap<>();
-        for (Observation trial : arrangement.trials()) {
-            byPair.computeIfAbsent(trial.pair(), label -> new Observation[2])[trial.level().equals(question.against()) ? 1 : 0] = trial;
-        }
-        List<Observation[]> whole = byPair.values().stream().filter(both -> both[0] != null && both[1] != null).toList();
+        List<Observation[]> whole = arrangement.pairs();
         double[] differences = whole.stream().mapToDouble(both -> LogScores.of(both[1], question.better()) - LogScores.of(both[0], question.better())).toArray();
         boolean[] baselineFirst = new boolean[whole.size()];
         int first = 0;

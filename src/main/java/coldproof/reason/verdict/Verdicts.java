@@ -99,7 +99,8 @@ public final class Verdicts {
     }
 
     private MoreNeeded oneSessionMore() {
-        return new MoreNeeded(java.util.OptionalInt.of(1), java.util.OptionalInt.empty());
+        return new MoreNeeded(java.util.OptionalInt.of(1), java.util.OptionalInt.empty(),
+                "at least 1 more session of a level that has one; then it can be said how many settle it");
     }
 
     private Optional<String> tooFew() {
@@ -107,17 +108,11 @@ public final class Verdicts {
         int against = arrangement.of(question.against()).size();
         return switch (stratum) {
             case TRIALS -> baseline + against < 3 ? Optional.of("there are too few trials to see the noise: at least two of each level are needed") : Optional.empty();
-            case PAIRS -> wholePairs() < 2 ? Optional.of("there are fewer than two whole pairs") : Optional.empty();
+            case PAIRS -> arrangement.wholePairs() < 2 ? Optional.of("there are fewer than two whole pairs") : Optional.empty();
             case WITHIN_SESSIONS -> baseline + against - arrangement.sessions().size() - 1 < 1
                     ? Optional.of("no degrees of freedom are left within sessions: add a session, or trials to one") : Optional.empty();
             case BETWEEN_SESSIONS -> Optional.empty();
         };
-    }
-
-    private int wholePairs() {
-        java.util.Map<String, java.util.Set<String>> levels = new java.util.HashMap<>();
-        arrangement.trials().forEach(trial -> levels.computeIfAbsent(trial.pair(), label -> new java.util.HashSet<>()).add(trial.level()));
-        return (int) levels.values().stream().filter(set -> set.size() == 2).count();
     }
 
     /** The verdict where the data cannot carry one; the estimate is shown where there is one, the word stays undecided. */
@@ -127,7 +122,8 @@ public final class Verdicts {
         return new Verdict(Word.UNDECIDED, Decision.UNDECIDED, AtLeastMatters.NO, reason, analysis.map(a -> change(a.estimate())),
                 analysis.map(a -> ruler.interval(a.estimate())).or(() -> none), analysis.map(a -> ruler.equivalence(a.estimate())).or(() -> none),
                 analysis.map(Analysis::method).orElse("none: " + reason), stratum, sessions(), trials(), percent(analysis.map(Analysis::sessionLogSd)),
-                percent(analysis.map(Analysis::runLogSd)), Optional.empty(), moreNeeded, List.of());
+                percent(analysis.map(Analysis::runLogSd)), Optional.empty(), moreNeeded,
+                analysis.isPresent() ? Checks.of(question, stratum, arrangement) : List.of());
     }
 
     private Optional<Analysis> shown() {
@@ -149,10 +145,10 @@ public final class Verdicts {
         Word word = Word.of(interval, equivalence, question.margin());
         Decision decision = word.decision(question.claim(), interval, question.margin());
         Optional<Randomisation> randomisation = orders.test(question, stratum, arrangement, chance);
-        MoreNeeded more = decision == Decision.UNDECIDED ? Shortfall.of(question, stratum, arrangement, analysis) : MoreNeeded.NOTHING;
+        MoreNeeded more = decision == Decision.UNDECIDED ? Shortfall.of(question, stratum, arrangement, analysis, ruler) : MoreNeeded.NOTHING;
         return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), "", Optional.of(change(estimate)), Optional.of(interval),
                 Optional.of(equivalence), analysis.method(), stratum, sessions(), trials(), percent(Optional.of(analysis.sessionLogSd())),
-                percent(Optional.of(analysis.runLogSd())), randomisation, more, Checks.of(question, arrangement, analysis));
+                percent(Optional.of(analysis.runLogSd())), randomisation, more, Checks.of(question, stratum, arrangement));
     }
 
     private Verdict.Change change(Estimate estimate) {

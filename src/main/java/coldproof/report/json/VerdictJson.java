@@ -43,7 +43,8 @@ public final class VerdictJson {
         json.put("counts", new JsonObject().put("sessions", verdict.sessions()).put("trials", verdict.trials()));
         json.put("components", new JsonObject().put("sessionCv", verdict.sessionCvPercent()).put("runCv", verdict.runCvPercent()));
         json.put("randomisation", verdict.randomisation().map(VerdictJson::randomisation));
-        json.put("moreNeeded", new JsonObject().put("sessions", whole(verdict.moreNeeded().sessions())).put("trials", whole(verdict.moreNeeded().trials())));
+        json.put("moreNeeded", new JsonObject().put("sessions", whole(verdict.moreNeeded().sessions())).put("trials", whole(verdict.moreNeeded().trials()))
+                .put("text", verdict.moreNeeded().text().isEmpty() ? null : verdict.moreNeeded().text()));
         json.put("checks", verdict.checks().stream().map(VerdictJson::check).toList());
         json.put("deviations", deviations);
         return json.put("reason", verdict.reason().isEmpty() ? null : verdict.reason());

@@ -42,7 +42,7 @@ public final class StudyPage {
             blocks.add(new Block.Answer(judged.verdict().decision().words(), VerdictText.sentence(judged.question(), judged.verdict()),
                     "Claim: " + judged.question().claim().word() + ". Verdict: " + judged.verdict().word().words() + ". A change of "
                             + Figures.given(judged.question().mattersPercent()) + " matters."));
-            String settling = VerdictText.settling(judged.question(), judged.verdict());
+            String settling = VerdictText.settling(judged.verdict());
             if (!settling.isEmpty()) {
                 blocks.add(new Block.Prose(settling));
             }

@@ -6,7 +6,6 @@ import coldproof.quantity.LogRatio;
 import coldproof.reason.verdict.AtLeastMatters;
 import coldproof.reason.verdict.Check;
 import coldproof.reason.verdict.Question;
-import coldproof.reason.verdict.Stratum;
 import coldproof.reason.verdict.Verdict;
 import java.util.List;
 import java.util.Optional;
@@ -81,25 +80,17 @@ public final class VerdictText {
     }
 
     private void settle() {
-        String text = settling(question, verdict);
+        String text = settling(verdict);
         if (!text.isEmpty()) {
             out.append('\n').append(wrapped(text));
         }
     }
 
-    /** What would probably settle it, in a sentence; empty when nothing is missing or nothing of the kind would help. */
-    public static String settling(Question question, Verdict verdict) {
-        StringBuilder text = new StringBuilder();
-        verdict.moreNeeded().sessions().ifPresent(sessions -> text.append(plural(sessions, "more session")).append(" of each level"));
-        verdict.moreNeeded().trials().ifPresent(trials -> text.append(text.isEmpty() ? "" : " or ")
-                .append(plural(trials, verdict.stratum() == Stratum.PAIRS ? "more pair" : "more trial"))
-                .append(verdict.stratum() == Stratum.PAIRS ? "" : " of each level"));
-        return text.isEmpty() ? "" : "To settle it: about " + text + " (nine chances in ten to see a change of " + Figures.given(question.mattersPercent())
-                + " at this noise).";
-    }
-
-    private static String plural(int count, String noun) {
-        return count + " " + noun + (count == 1 ? "" : "s");
+    /** What would probably settle it, in a sentence, or why that cannot be said; empty when nothing is missing. */
+    public static String settling(Verdict verdict) {
+        String text = verdict.moreNeeded().text();
+        boolean counted = verdict.moreNeeded().sessions().isPresent() || verdict.moreNeeded().trials().isPresent();
+        return text.isEmpty() ? "" : Harmless.line((counted ? "To settle it: " : "") + text + ".");
     }
 
     private void checks() {

@@ -3,6 +3,7 @@ package coldproof.stats.series;
 import coldproof.stats.Argument;
 import coldproof.stats.distribution.StudentT;
 import coldproof.stats.interval.Moments;
+import coldproof.stats.model.LeastSquares;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,6 +19,8 @@ import java.util.List;
  * @see "B. Rosner, Technometrics 25 (1983) 165-172; NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.3"
  */
 public record GeneralisedEsd(List<Step> steps, int outliers) {
+    private static final double FIXED = 1e-9; // a score that the model fits whatever it is
+
     /**
      * One removal.
      *
@@ -64,6 +67,69 @@ public record GeneralisedEsd(List<Step> steps, int outliers) {
             }
         }
         return new GeneralisedEsd(steps, outliers);
+    }
+
+    /**
+     * Looks for outliers among the residuals of a linear model, which is fitted anew after each removal. The deviate is the residual in units of its own
+     * standard error, {@code lambda = sqrt(f) t / sqrt(f - 1 + t^2)} with f residual degrees of freedom and t on f - 1; for a mean alone both are those
+     * of {@link #of} times {@code sqrt(m / (m - 1))}, m values being left.
+     *
+     * @param scores finite
+     * @param columns of the model, each as long as the scores
+     * @param most suspects, 1 or more
+     * @param alpha probability of finding one where there is none, in (0, 1)
+     * @return fewer steps than {@code most} where the model runs out of degrees of freedom or fits exactly
+     * @throws IllegalArgumentException if an argument is out of range
+     */
+    public static GeneralisedEsd ofModel(double[] scores, double[][] columns, int most, double alpha) {
+        Argument.atLeast("suspects", most, 1);
+        Argument.between("alpha", alpha, 0, 1);
+        boolean[] removed = new boolean[scores.length];
+        List<Step> steps = new ArrayList<>();
+        int outliers = 0;
+        for (int i = 1; i <= most; i++) {
+            int count = scores.length - i + 1;
+            double[][] kept = new double[columns.length][];
+            for (int j = 0; j < kept.length; j++) {
+                kept[j] = left(columns[j], removed, count);
+            }
+            LeastSquares fit = LeastSquares.of(left(scores, removed, count), kept);
+            int df = fit.degreesOfFreedom();
+            if (df < 2 || fit.isExact()) {
+                break;
+            }
+            Step step = farthest(fit, removed, alpha);
+            removed[step.index()] = true;
+            steps.add(step);
+            if (step.r() > step.lambda()) {
+                outliers = i;
+            }
+        }
+        return new GeneralisedEsd(steps, outliers);
+    }
+
+    private static Step farthest(LeastSquares fit, boolean[] removed, double alpha) {
+        double[] residuals = fit.residuals();
+        double[] leverages = fit.leverages();
+        double sd = Math.sqrt(fit.residualSquares() / fit.degreesOfFreedom());
+        int farthest = -1;
+        double largest = -1;
+        int at = 0;
+        for (int j = 0; j < removed.length; j++) {
+            if (removed[j]) {
+                continue;
+            }
+            double free = 1 - leverages[at];
+            double r = free < FIXED ? 0 : Math.abs(residuals[at]) / (sd * Math.sqrt(free));
+            if (r > largest) {
+                largest = r;
+                farthest = j;
+            }
+            at++;
+        }
+        int df = fit.degreesOfFreedom();
+        double t = StudentT.upperPoint(alpha / (2.0 * residuals.length), df - 1.0);
+        return new Step(farthest, largest, Math.sqrt(df) * t / Math.sqrt(df - 1 + t * t));
     }
 
     private static double[] left(double[] values, boolean[] removed, int count) {

@@ -1,6 +1,8 @@
 package coldproof.stats.series;
 
 import coldproof.stats.Argument;
+import coldproof.stats.model.LeastSquares;
+import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 
@@ -17,9 +19,7 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  */
 public record ResidualSteps(double ratio, double expected, double lagOne, double pLow) {
     /** Most residuals looked at: the cost grows with the third power. */
-    public static final int MOST = 300;
-
-    private static final double ALIASED = 1e-9; // share of a column's length below which it adds nothing to the columns before it
+    public static final int MOST = 200;
 
     /**
      * Tests the residuals of the least-squares fit of scores on columns.
@@ -35,16 +35,14 @@ public record ResidualSteps(double ratio, double expected, double lagOne, double
         if (n > MOST || run.length != n) {
             throw new IllegalArgumentException(n + " scores with " + run.length + " runs: at most " + MOST + " of each, as many of one as of the other");
         }
-        double[][] basis = orthonormal(columns, n);
-        double[] residual = scores.clone();
-        double before = dot(residual, residual);
-        sweep(residual, basis);
-        double squares = dot(residual, residual);
-        if (!(squares > 1e-24 * before)) {
+        LeastSquares fit = LeastSquares.of(scores, columns);
+        double[] residual = fit.residuals();
+        double squares = fit.residualSquares();
+        if (fit.isExact()) {
             throw new IllegalArgumentException("the model leaves no residual");
         }
         double ratio = dot(residual, steps(residual, run)) / squares;
-        double[] eigenvalues = eigenvalues(basis, run, n);
+        double[] eigenvalues = eigenvalues(fit, run, n);
         double mean = 0;
         double[] weights = new double[eigenvalues.length];
         for (int i = 0; i < weights.length; i++) {
@@ -72,16 +70,14 @@ public record ResidualSteps(double ratio, double expected, double lagOne, double
     }
 
     /** The eigenvalues of the steps in the space of the residuals: those of {@code M A M} without the zeros of the model's own directions. */
-    private static double[] eigenvalues(double[][] basis, int[] run, int n) {
+    private static double[] eigenvalues(LeastSquares fit, int[] run, int n) {
         double shift = 8; // above any eigenvalue of A, so that the model's directions are told apart at the top
         Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(n, n);
         for (int j = 0; j < n; j++) {
             double[] unit = new double[n];
             unit[j] = 1;
-            double[] left = unit.clone();
-            sweep(left, basis);
-            double[] column = steps(left, run);
-            sweep(column, basis);
+            double[] left = fit.leftOf(unit);
+            double[] column = fit.leftOf(steps(left, run));
             for (int i = 0; i < n; i++) {
                 matrix.setEntry(i, j, column[i] + shift * (unit[i] - left[i]));
             }
@@ -94,39 +90,8 @@ public record ResidualSteps(double ratio, double expected, double lagOne, double
             }
         }
         double[] all = new EigenDecomposition(matrix).getRealEigenvalues();
-        java.util.Arrays.sort(all);
-        return java.util.Arrays.copyOf(all, n - basis.length);
-    }
-
-    private static double[][] orthonormal(double[][] columns, int n) {
-        java.util.List<double[]> basis = new java.util.ArrayList<>();
-        for (double[] column : columns) {
-            if (column.length != n) {
-                throw new IllegalArgumentException("a column of " + column.length + " entries for " + n + " scores");
-            }
-            double[] left = column.clone();
-            double length = Math.sqrt(dot(left, left));
-            double[][] found = basis.toArray(double[][]::new);
-            sweep(left, found);
-            sweep(left, found); // once more, against rounding
-            double rest = Math.sqrt(dot(left, left));
-            if (rest > ALIASED * length) {
-                for (int i = 0; i < n; i++) {
-                    left[i] /= rest;
-                }
-                basis.add(left);
-            }
-        }
-        return basis.toArray(double[][]::new);
-    }
-
-    private static void sweep(double[] values, double[][] basis) {
-        for (double[] direction : basis) {
-            double share = dot(values, direction);
-            for (int i = 0; i < values.length; i++) {
-                values[i] -= share * direction[i];
-            }
-        }
+        Arrays.sort(all);
+        return Arrays.copyOf(all, fit.degreesOfFreedom());
     }
 
     private static double dot(double[] a, double[] b) {

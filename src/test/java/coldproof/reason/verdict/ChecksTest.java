@@ -1,0 +1,131 @@
+package coldproof.reason.verdict;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldproof.plan.Change;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/** Each check warns of what it is for, is quiet where there is nothing, and drops nothing. */
+class ChecksTest {
+    private final SplittableRandom chance = new SplittableRandom(5);
+
+    private static Verdict judge(List<Observation> trials) {
+        return Verdicts.judge(Simulated.question(Change.PER_TRIAL), trials, RunOrders.unknown(), new SplittableRandom(1));
+    }
+
+    private static Check check(Verdict verdict, String name) {
+        return verdict.checks().stream().filter(check -> check.name().equals(name)).findFirst().orElseThrow(() -> new AssertionError("no check " + name));
+    }
+
+    private double noise() {
+        return 0.01 * Simulated.normal(chance);
+    }
+
+    @Test
+    void quietNoiseGivesNoWarning() {
+        Verdict verdict = judge(Simulated.alternating(24, 0.02, i -> noise()));
+        assertTrue(verdict.checks().stream().noneMatch(Check::warns), verdict.checks().toString());
+        assertEquals(List.of("order", "drift", "autocorrelation", "outliers", "normality", "variance"), verdict.checks().stream().map(Check::name).toList());
+    }
+
+    @Test
+    void aDriftIsSeenWithItsSize() {
+        Verdict verdict = judge(Simulated.alternating(24, 0.02, i -> noise() - 0.002 * i));
+        Check drift = check(verdict, "drift");
+        assertTrue(drift.warns());
+        double percent = Double.parseDouble(drift.text().replaceAll("Scores drift by (\\S+) %.*", "$1"));
+        assertEquals(-4.5, percent, 2); // 23 steps of -0.2 % in log, with three standard errors of 0.7 %
+        assertFalse(check(verdict, "autocorrelation").warns(), "a straight drift taken out leaves no autocorrelation");
+    }
+
+    @Test
+    void aSlowWanderingIsSeenAsAutocorrelation() {
+        double[] state = {0};
+        Check found = check(judge(Simulated.alternating(40, 0, i -> state[0] = 0.9 * state[0] + noise())), "autocorrelation");
+        assertTrue(found.warns(), found.text());
+    }
+
+    @Test
+    void oneGrossTrialIsNamedAndKept() {
+        Verdict verdict = judge(Simulated.alternating(24, 0.02, i -> i == 10 ? -0.2 : noise()));
+        assertTrue(check(verdict, "outliers").warns());
+        assertTrue(check(verdict, "outliers").text().contains("maximum in run 11 (83."), check(verdict, "outliers").text());
+        assertEquals(List.of(12, 12), verdict.trials());
+    }
+
+    @Test
+    void twoOutliersDoNotHideEachOther() {
+        Check found = check(judge(Simulated.alternating(24, 0, i -> i == 10 || i == 13 ? -0.2 : noise())), "outliers");
+        assertTrue(found.text().startsWith("2 values stick"), found.text());
+    }
+
+    @Test
+    void heavyTailsAreNotNormal() {
+        Check found = check(judge(Simulated.alternating(40, 0, i -> Math.pow(Simulated.normal(chance), 5) / 1000)), "normality");
+        assertTrue(found.warns(), found.text());
+    }
+
+    @Test
+    void aNoisierLevelIsSeen() {
+        Check found = check(judge(Simulated.alternating(24, 0, i -> (i % 4 == 1 || i % 4 == 2 ? 6 : 1) * noise())), "variance");
+        assertTrue(found.warns(), found.text());
+    }
+
+    @Test
+    void anUnknownOrderIsSaid() {
+        List<Observation> trials = new ArrayList<>();
+        Simulated.alternating(12, 0, i -> noise()).forEach(t -> trials.add(new Observation(t.level(), "", Double.NaN, "", List.of(), t.score())));
+        Verdict verdict = judge(trials);
+        assertTrue(check(verdict, "order").warns());
+        assertTrue(verdict.checks().stream().noneMatch(check -> check.name().equals("drift")));
+    }
+
+    @Test
+    void pairsRunInOneOrderOnlyAreWarnedOf() {
+        List<Observation> trials = new ArrayList<>();
+        for (int pair = 0; pair < 8; pair++) {
+            trials.add(new Observation("auto", "", 2 * pair, "p" + pair, List.of(), 100 * Math.exp(noise())));
+            trials.add(new Observation("maximum", "", 2 * pair + 1, "p" + pair, List.of(), 103 * Math.exp(noise())));
+        }
+        assertTrue(check(judge(trials), "order").text().startsWith("In every pair auto was run first"));
+    }
+
+    /** 500 studies of quiet normal noise in each of three shapes: no check cries wolf much more often than it says. */
+    @Test
+    void needlessWarningsAreRare() {
+        TreeMap<String, Integer> warned = new TreeMap<>();
+        int studies = 500;
+        for (int study = 0; study < studies; study++) {
+            count(warned, "12 trials", Checks.of(Simulated.question(Change.PER_TRIAL), Stratum.TRIALS, arrangement(Simulated.alternating(12, 0, i -> noise()))));
+            count(warned, "sessions of 4", Checks.of(Simulated.question(Change.PER_TRIAL), Stratum.WITHIN_SESSIONS, sessions(4)));
+            count(warned, "sessions of 2", Checks.of(Simulated.question(Change.PER_TRIAL), Stratum.WITHIN_SESSIONS, sessions(2)));
+        }
+        warned.forEach((name, count) -> assertTrue(count < 0.055 * studies, name + " warned in " + count + " of " + studies)); // 2.5 % and four standard errors
+    }
+
+    private Arrangement sessions(int trials) {
+        List<Observation> all = new ArrayList<>();
+        for (int session = 0; session < 5; session++) {
+            double day = noise();
+            for (int i = 0; i < trials; i++) {
+                boolean maximum = (i + session) % 2 == 1;
+                all.add(new Observation(maximum ? "maximum" : "auto", Integer.toString(session), i, "", List.of(), 100 * Math.exp(day + noise())));
+            }
+        }
+        return arrangement(all);
+    }
+
+    private static Arrangement arrangement(List<Observation> trials) {
+        return new Arrangement(Simulated.question(Change.PER_TRIAL), trials);
+    }
+
+    private static void count(TreeMap<String, Integer> warned, String shape, List<Check> checks) {
+        checks.stream().filter(Check::warns).forEach(check -> warned.merge(shape + ": " + check.name(), 1, Integer::sum));
+    }
+}
