@@ -36,7 +36,7 @@ final class Appearance {
             """;
 
     private static final String PRINT = """
-            html{font-size:10.5pt}body{max-width:none;padding:0}nav{display:none}h2{break-after:avoid}figure,.answer,.notice,tr{break-inside:avoid}
+            html{font-size:10.5pt;background:#fff}body{max-width:none;padding:0}nav{display:none}h2{break-after:avoid}figure,.answer,.notice,tr{break-inside:avoid}
             .figures{grid-template-columns:1fr 1fr}.wide{overflow:visible}pre{overflow:visible}thead{display:table-header-group}
             .answer,.notice,.plot,pre{print-color-adjust:exact;-webkit-print-color-adjust:exact}
             """;

@@ -3,7 +3,9 @@ package coldproof.report.markup;
 import coldproof.report.text.Harmless;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A document of elements being written. Text and attribute values may hold anything: markup in them is shown as characters, control
@@ -13,6 +15,8 @@ import java.util.Set;
 public final class Markup {
     private static final Set<String> VOID = Set.of("meta", "br", "hr", "col");
     private static final Set<String> REFUSED = Set.of("script", "iframe", "object", "embed", "link", "base", "form", "foreignObject");
+    /** A place in the page, or a file in this folder or below: no scheme, no host, no way up. */
+    private static final Pattern PLACE_HERE = Pattern.compile("#[a-z0-9-]+|[A-Za-z0-9%_~-][A-Za-z0-9%._~-]*(/[A-Za-z0-9%_~-][A-Za-z0-9%._~-]*)*");
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
     private int drawings;
@@ -37,17 +41,20 @@ public final class Markup {
         for (int i = 0; i < attributes.length; i += 2) {
             attribute(attributes[i], attributes[i + 1]);
         }
-        out.append('>');
-        if (!VOID.contains(name)) {
-            open.push(name);
-            drawings += name.equals("svg") ? 1 : 0;
+        if (VOID.contains(name)) {
+            out.append(" />"); // so that the page is well-formed XML too
+            return this;
         }
+        out.append('>');
+        open.push(name);
+        drawings += name.equals("svg") ? 1 : 0;
         return this;
     }
 
     private void attribute(String name, String value) {
-        String lower = plain(name);
-        if (lower.startsWith("on") || lower.equals("href") && !value.startsWith("#") && !value.matches("[A-Za-z0-9%._/-]+") || lower.equals("src")) {
+        String lower = plain(name).toLowerCase(Locale.ROOT);
+        boolean leads = lower.equals("href") && !PLACE_HERE.matcher(value).matches();
+        if (lower.startsWith("on") || leads || lower.equals("src")) {
             throw new IllegalArgumentException("an attribute " + name + "=\"" + value + "\" could fetch or run something");
         }
         out.append(' ').append(name).append("=\"");

@@ -32,7 +32,7 @@ final class EffectPlot {
         double high = Math.max(1.5 * above, known.stream().mapToDouble(judged -> finite(percent(judged).high(), 4 * above)).max().orElseThrow());
         double room = 0.05 * (high - low);
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Band(Mark.Along.X, below, above, Ink.GREY, "does not matter"));
+        marks.add(new Mark.Band(Mark.Along.X, below, above, Ink.GREY, ""));
         marks.add(new Mark.Rule(Mark.Along.X, 0, Ink.GREY, Mark.Stroke.PLAIN));
         List<String> names = new ArrayList<>();
         Levels levels = new Levels(content.plan());
@@ -71,7 +71,7 @@ final class EffectPlot {
         Ink ink = levels.ink(first.question().against());
         String both = "estimate with its " + VerdictFacts.level(first.verdict().interval().orElseThrow()) + " interval"
                 + first.verdict().equivalence().map(inner -> " (bold: " + VerdictFacts.level(inner) + ")").orElse("");
-        return List.of(Plot.Key.of(Plot.Sign.REACH, ink, both), Plot.Key.of(Plot.Sign.BAND, Ink.GREY, "changes smaller than " + Figures.given(content.plan().mattersPercent())));
+        return List.of(Plot.Key.of(Plot.Sign.REACH, ink, both), Plot.Key.of(Plot.Sign.BAND, Ink.GREY, "too small to matter: less than " + Figures.given(content.plan().mattersPercent())));
     }
 
     private static String description(List<StudyContent.Judged> known, StudyContent content) {

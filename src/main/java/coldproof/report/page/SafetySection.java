@@ -40,16 +40,22 @@ final class SafetySection {
     }
 
     private static void starts(StudyContent content, List<Block> blocks) {
+        List<StartConditionsChecked> checks = content.state().startConditions().stream().map(Numbered::event).toList();
+        if (checks.isEmpty()) {
+            return;
+        }
+        List<String> names = checks.stream().flatMap(check -> check.readings().keySet().stream()).distinct().toList();
+        List<Block.Column> columns = new ArrayList<>(List.of(Block.Column.numbers("session"), Block.Column.numbers("trial")));
+        names.forEach(name -> columns.add(Block.Column.words(name)));
+        columns.add(Block.Column.words("found"));
         List<List<String>> rows = new ArrayList<>();
-        for (Numbered<StartConditionsChecked> check : content.state().startConditions()) {
-            StartConditionsChecked event = check.event();
-            rows.add(List.of(Integer.toString(event.session()), event.position().isPresent() ? Integer.toString(event.position().getAsInt()) : "",
-                    readings(event.readings()), event.deviations().isEmpty() ? "as planned" : String.join("; ", event.deviations())));
+        for (StartConditionsChecked check : checks) {
+            List<String> row = new ArrayList<>(List.of(Integer.toString(check.session()), check.position().isPresent() ? Integer.toString(check.position().getAsInt()) : ""));
+            names.forEach(name -> row.add(check.readings().containsKey(name) ? value(check.readings().get(name)) : ""));
+            row.add(check.deviations().isEmpty() ? "as planned" : String.join("; ", check.deviations()));
+            rows.add(row);
         }
-        if (!rows.isEmpty()) {
-            blocks.add(new Block.Grid("Start conditions", List.of(Block.Column.numbers("session"), Block.Column.numbers("trial"), Block.Column.words("read"),
-                    Block.Column.words("found")), rows));
-        }
+        blocks.add(new Block.Grid("Read before trials", columns, rows));
     }
 
     private static String readings(Map<String, Observed> readings) {

@@ -10,9 +10,9 @@ public enum Ink {
     /** The changed level. */
     RUST("b", 0xc4540a, 0xff9a4d),
     /** A third level. */
-    PLUM("c", 0x7a2f7d, 0xe09be3),
+    PLUM("c", 0xb57dad, 0x916a8b),
     /** A fourth level. */
-    MOSS("d", 0x5d7412, 0xc3da62),
+    MOSS("d", 0x373a16, 0xe5e8c2),
     /** What is neither: rules, trends, frames. */
     GREY("g", 0x5c6670, 0xa9b4bf);
 

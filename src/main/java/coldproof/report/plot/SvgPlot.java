@@ -53,9 +53,7 @@ public final class SvgPlot {
         for (Axis.Mark mark : spaced(plot.x().marks())) {
             double x = at.x(mark.value());
             out.open("path", "class", "grid", "d", "M" + n(x) + " " + n(at.bottom()) + "v5").close("path");
-            double half = LETTER * mark.label().length() / 2;
-            double middle = Math.max(half, Math.min(WIDTH - half, x));
-            out.element("text", mark.label(), "x", n(middle), "y", n(at.bottom() + 18), "class", "middle");
+            out.element("text", mark.label(), "x", n(middleOf(mark)), "y", n(at.bottom() + 18), "class", "middle");
         }
         out.element("text", fitted(plot.x().title(), WIDTH - 20), "x", n((at.left() + at.right()) / 2), "y", n(plot.height() - 7), "class", "middle what");
         String title = fitted(plot.y().title(), at.height() + 30);
@@ -63,6 +61,12 @@ public final class SvgPlot {
             double y = (at.top() + at.bottom()) / 2;
             out.element("text", title, "transform", "translate(13 " + n(y) + ") rotate(-90)", "class", "middle what");
         }
+    }
+
+    /** Where a label below the frame has its middle: at its mark, or further in where it would be cut off. */
+    private double middleOf(Axis.Mark mark) {
+        double half = LETTER * mark.label().length() / 2;
+        return Math.max(half, Math.min(WIDTH - half, at.x(mark.value())));
     }
 
     /** Marks whose labels do not run into each other: all, or every second, third, ... */
@@ -79,7 +83,7 @@ public final class SvgPlot {
 
     private boolean fits(List<Axis.Mark> marks) {
         for (int i = 1; i < marks.size(); i++) {
-            double room = at.x(marks.get(i).value()) - at.x(marks.get(i - 1).value());
+            double room = middleOf(marks.get(i)) - middleOf(marks.get(i - 1));
             if (room < LETTER * (marks.get(i).label().length() + marks.get(i - 1).label().length()) / 2 + 8) {
                 return false;
             }

@@ -1,0 +1,121 @@
+package coldproof.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldproof.report.json.JsonObject;
+import coldproof.report.json.VerdictJson;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ReportJobTest {
+    @TempDir
+    Path folder;
+
+    private Path chilled(String name) throws IOException {
+        return BenchFixture.study(folder.resolve(name), ReadyPlans.text("chilled-air"), BenchFixture.gain("ambient", "chilled", 4));
+    }
+
+    private static String page(Path study) throws IOException {
+        return Files.readString(ReportJob.write(study));
+    }
+
+    /** Every number of the verdict stands on the page to the last digit, under the key of the JSON document. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"chilled-air, ambient, chilled", "fan-alternating, fan, maximum", "power-source-pairs, power source, battery", "fresh-paste, paste, new kind",
+        "background-load, neighbour, busy"})
+    void theNumbersOfThePageAreThoseOfTheJsonVerdict(String plan, String factor, String level) throws IOException {
+        Path study = BenchFixture.study(folder.resolve("study"), ReadyPlans.text(plan), BenchFixture.gain(factor, level, 4));
+        VerdictJob.Answer answer = VerdictJob.ofStudy(StudyView.read(study)).get(0);
+        Map<String, Object> json = flat("", VerdictJson.of(answer.verdict(), answer.deviations()), new LinkedHashMap<>());
+        Map<String, Double> shown = numbers(page(study));
+        assertTrue(shown.keySet().containsAll(java.util.List.of("effectPercent", "interval.low", "interval.high", "t", "df", "p")), shown.keySet().toString());
+        shown.forEach((key, value) -> assertEquals((Double) json.get(key), value, 0, key));
+    }
+
+    private static Map<String, Object> flat(String before, JsonObject object, Map<String, Object> into) {
+        object.members().forEach((key, value) -> {
+            if (value instanceof JsonObject inner) {
+                flat(before + key + ".", inner, into);
+            } else {
+                into.put(before + key, value);
+            }
+        });
+        return into;
+    }
+
+    /** The first of each key: the page of a study with several changed levels has them all. */
+    static Map<String, Double> numbers(String page) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        Matcher data = Pattern.compile("<data data-key=\"([^\"]+)\" value=\"([^\"]+)\">").matcher(page);
+        while (data.find()) {
+            numbers.putIfAbsent(data.group(1), Double.parseDouble(data.group(2)));
+        }
+        return numbers;
+    }
+
+    @Test
+    void theSameFilesGiveTheSameBytes() throws IOException {
+        Path study = chilled("study");
+        assertEquals(page(study), page(study));
+        assertEquals(page(study), page(chilled("elsewhere")));
+    }
+
+    /** XHTML syntax of HTML (HTML Living Standard, section 14): an XML reader takes it, so every element is closed and every text escaped. */
+    @Test
+    void thePageIsWellFormed() throws Exception {
+        Path file = ReportJob.write(chilled("study"));
+        DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+    }
+
+    @Test
+    void thePageFetchesNothingAndRunsNothing() throws IOException {
+        String page = page(chilled("study")).toLowerCase(java.util.Locale.ROOT);
+        for (String word : java.util.List.of("<script", "http:", "https:", "src=", "url(", "@import", "javascript:", "<link", "<iframe")) {
+            assertFalse(page.contains(word), word);
+        }
+        assertTrue(page.contains("default-src &#39;none&#39;"));
+    }
+
+    @Test
+    void simulatedDataAreMarkedBeforeTheAnswer() throws IOException {
+        String page = page(chilled("study"));
+        int mark = page.indexOf("SIMULATED DATA");
+        assertTrue(mark > 0 && mark < page.indexOf("class=\"answer\""));
+    }
+
+    /** Neither the folder nor whose computer it is can be read from the page. */
+    @Test
+    void nothingTellsWhereItWasMade() throws IOException {
+        String page = page(chilled("study"));
+        assertFalse(page.contains(folder.toString()));
+        assertFalse(System.getProperty("user.name").length() > 4 && page.contains(System.getProperty("user.name")));
+    }
+
+    @Test
+    void aPlanWithoutTrialsHasAPageToo() throws IOException {
+        Path study = folder.resolve("study");
+        PlanJob.create(study, ReadyPlans.text("chilled-air"));
+        String page = page(study);
+        assertTrue(page.contains("NOT FROZEN") && page.contains("No trial was recorded yet"));
+    }
+
+    @Test
+    void anotherFileMayBeNamed() throws IOException {
+        Path out = folder.resolve("somewhere else.html");
+        assertEquals(out, ReportJob.write(new ReportJob.Request(chilled("study"), Optional.of(out), false)));
+        assertTrue(Files.size(out) > 10_000);
+    }
+}
