@@ -27,6 +27,9 @@ final class Verbs {
                 new VerbEntry("verdict", "judges the change: PASS, FAIL or UNDECIDED",
                         "coldproof verdict --trials trials.csv --metric rate --better higher --factor fan --baseline auto --against maximum",
                         VerdictVerb::new),
+                new VerbEntry("limiter", "what holds the device back under each condition, and what is ruled out",
+                        "coldproof limiter --trials trials.csv --trace-column trace --factor fan --metric rate --better higher --session session",
+                        LimiterVerb::new),
                 new VerbEntry("journal", "checks, exports, repairs and merges the record of a study", "coldproof journal check", JournalVerb::new),
                 new VerbEntry("report", "one self-contained page with plots, every trial and the method", "coldproof report --study my-study", ReportVerb::new));
     }

@@ -157,6 +157,13 @@ public record Table(String name, List<String> columns, List<String> units, List<
         return isMissing(row.text(column)) ? OptionalDouble.empty() : OptionalDouble.of(number(row, column));
     }
 
+    /** Whether a cell holds a number that can be read without doubt. */
+    public boolean isNumber(Row row, int column) {
+        Problem[] problem = new Problem[1];
+        number(row, column, decimalMarks(column), problem);
+        return problem[0] == null;
+    }
+
     /**
      * The numbers of a whole column, a row each.
      *

@@ -6,6 +6,7 @@ import coldproof.trace.Level;
 import coldproof.trace.Phase;
 import coldproof.trace.TraceRemark;
 import coldproof.trace.TraceSummary;
+import java.util.EnumMap;
 import java.util.Map;
 
 /** The document of {@code trace --json}. */
@@ -30,13 +31,19 @@ public final class TraceJson {
     }
 
     /** Sustained means by channel; the four that matter most are always there, null when not measured. */
-    public static JsonObject sustained(Map<Channel, Level> levels) {
+    static JsonObject means(Map<Channel, Double> means) {
         JsonObject json = new JsonObject();
         for (Channel channel : ALWAYS) {
-            json.put(key(channel), levels.containsKey(channel) ? levels.get(channel).mean() : Double.NaN);
+            json.put(key(channel), means.getOrDefault(channel, Double.NaN));
         }
-        levels.forEach((channel, level) -> json.put(key(channel), level.mean()));
+        means.forEach((channel, mean) -> json.put(key(channel), mean));
         return json;
+    }
+
+    private static JsonObject sustained(Map<Channel, Level> levels) {
+        Map<Channel, Double> means = new EnumMap<>(Channel.class);
+        levels.forEach((channel, level) -> means.put(channel, level.mean()));
+        return means(means);
     }
 
     private static JsonObject errors(Map<Channel, Level> levels) {

@@ -1,0 +1,82 @@
+package coldproof.job;
+
+import coldproof.plan.Better;
+import coldproof.plan.Factor;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
+import coldproof.reason.limiter.KnownLimits;
+import coldproof.reason.limiter.LimiterAnswer;
+import coldproof.reason.limiter.LimiterTrial;
+import coldproof.reason.limiter.Limiters;
+import coldproof.study.Trial;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.IntConsumer;
+
+/** Names what limits a device, from a study or a table of trials with traces. */
+public final class LimiterJob {
+    private LimiterJob() {}
+
+    /**
+     * Explains a table of trials.
+     *
+     * @param tracesRead told after each trace how many were read
+     * @throws Refused if the table, a column, a cell or a trace is wrong; all wrong traces are reported
+     */
+    public static LimiterAnswer ofTable(LimiterQuestion question, IntConsumer tracesRead) {
+        return Limiters.explain(trials(LimiterTable.entries(question), question.mappings(), tracesRead), question.limits());
+    }
+
+    /**
+     * Explains a study: its trials that have a trace.
+     *
+     * @param mappings which column of the logs is which channel
+     * @param limits limits the maker states
+     * @param tracesRead told after each trace how many were read
+     * @throws Refused if no trial has a trace, or a trace is wrong
+     */
+    public static LimiterAnswer ofStudy(StudyView study, List<String> mappings, KnownLimits limits, IntConsumer tracesRead) {
+        List<LimiterTable.Entry> entries = new ArrayList<>();
+        for (Trial trial : study.state().trials()) {
+            trial.recorded().trace().ifPresent(trace -> entries.add(entry(study, trial, trace)));
+        }
+        if (entries.isEmpty()) {
+            throw new Refused(Problem.of("no trial of this study has a trace", Place.named(study.folder().toString()), "telemetry of the trials",
+                    "Record it with `coldproof record`, or name logs in a table: coldproof limiter --trials FILE.csv --trace-column trace --factor fan"));
+        }
+        return Limiters.explain(trials(entries, mappings, tracesRead), limits);
+    }
+
+    private static LimiterTable.Entry entry(StudyView study, Trial trial, String trace) {
+        Map<String, String> levels = new LinkedHashMap<>();
+        study.plan().factors().stream().map(Factor::name).forEach(name -> levels.put(name, trial.recorded().levels().getOrDefault(name, "")));
+        boolean higher = study.plan().metric().better() == Better.HIGHER;
+        double log = trial.score() > 0 ? Math.log(trial.score()) : Double.NaN;
+        double[] loops = trial.recorded().loops().stream().mapToDouble(Double::doubleValue).toArray();
+        LimiterTrial.Loops inside = loops.length == 0 ? LimiterTrial.Loops.NONE : higher ? LimiterTrial.Loops.ofRates(loops) : LimiterTrial.Loops.ofTimes(loops);
+        return new LimiterTable.Entry(study.folder().resolve(trace), levels, Integer.toString(trial.recorded().session()), trial.recorded().position(),
+                higher ? log : -log, inside);
+    }
+
+    static List<LimiterTrial> trials(List<LimiterTable.Entry> entries, List<String> mappings, IntConsumer tracesRead) {
+        List<LimiterTrial> trials = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (LimiterTable.Entry entry : entries) {
+            try {
+                TraceJob.Result result = TraceJob.run(entry.log(), mappings, OptionalDouble.empty(), bytes -> {});
+                trials.add(new LimiterTrial(entry.levels(), entry.session(), entry.order(), result.summary(), entry.logScore(), entry.loops()));
+            } catch (Refused refused) {
+                problems.addAll(refused.problems());
+            }
+            tracesRead.accept(trials.size());
+        }
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+        return trials;
+    }
+}

@@ -1,0 +1,88 @@
+package coldproof.reason.limiter;
+
+import coldproof.quantity.Interval;
+import coldproof.stats.distribution.StudentT;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The change of one quantity from one condition to another, tested in the stratum in which the change was made: within sessions where
+ * sessions hold both conditions, else between session means. One session each gives an estimate without an interval.
+ *
+ * @param estimate mean difference; NaN when the quantity was not measured
+ * @param interval90 for 'stayed'; empty where the trials give no noise
+ * @param interval95 for 'moved'
+ */
+record Effect(double estimate, Optional<Interval> interval90, Optional<Interval> interval95) {
+    private static final double STAYED = 0.90;
+    private static final double MOVED = 0.95;
+    private static final Effect NONE = new Effect(Double.NaN, Optional.empty(), Optional.empty());
+
+    static Effect of(List<LimiterTrial> from, List<LimiterTrial> to, ToDoubleFunction<LimiterTrial> quantity) {
+        Map<String, List<Double>> before = bySession(from, quantity);
+        Map<String, List<Double>> after = bySession(to, quantity);
+        if (before.isEmpty() || after.isEmpty()) {
+            return NONE;
+        }
+        List<String> shared = before.keySet().stream().filter(after::containsKey).toList();
+        if (shared.size() >= 2) {
+            double[] differences = shared.stream().mapToDouble(session -> mean(after.get(session)) - mean(before.get(session))).toArray();
+            return new Effect(Elasticity.mean(differences), Optional.of(Elasticity.meanInterval(differences, STAYED)),
+                    Optional.of(Elasticity.meanInterval(differences, MOVED)));
+        }
+        if (shared.size() == 1) {
+            return welch(array(before.get(shared.get(0))), array(after.get(shared.get(0))));
+        }
+        return welch(before.values().stream().mapToDouble(Effect::mean).toArray(), after.values().stream().mapToDouble(Effect::mean).toArray());
+    }
+
+    private static Map<String, List<Double>> bySession(List<LimiterTrial> trials, ToDoubleFunction<LimiterTrial> quantity) {
+        Map<String, List<Double>> sessions = new LinkedHashMap<>();
+        for (LimiterTrial trial : trials) {
+            double value = quantity.applyAsDouble(trial);
+            if (Double.isFinite(value)) {
+                sessions.computeIfAbsent(trial.session(), name -> new ArrayList<>()).add(value);
+            }
+        }
+        return sessions;
+    }
+
+    /** B. L. Welch, Biometrika 34 (1947) 28-35 (from memory): unequal variances, degrees of freedom by Satterthwaite. */
+    private static Effect welch(double[] from, double[] to) {
+        double difference = Elasticity.mean(to) - Elasticity.mean(from);
+        if (from.length < 2 || to.length < 2) {
+            return new Effect(difference, Optional.empty(), Optional.empty());
+        }
+        double a = varianceOfMean(from);
+        double b = varianceOfMean(to);
+        double df = a + b == 0 ? from.length + to.length - 2 : (a + b) * (a + b) / (a * a / (from.length - 1) + b * b / (to.length - 1));
+        double error = Math.sqrt(a + b);
+        return new Effect(difference, Optional.of(around(difference, error, df, STAYED)), Optional.of(around(difference, error, df, MOVED)));
+    }
+
+    private static Interval around(double center, double error, double df, double level) {
+        double half = error * StudentT.upperPoint((1 - level) / 2, df);
+        return new Interval(level, center - half, center + half);
+    }
+
+    private static double varianceOfMean(double[] values) {
+        double mean = Elasticity.mean(values);
+        double squares = 0;
+        for (double value : values) {
+            squares += (value - mean) * (value - mean);
+        }
+        return squares / (values.length - 1) / values.length;
+    }
+
+    private static double mean(List<Double> values) {
+        return Elasticity.mean(array(values));
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

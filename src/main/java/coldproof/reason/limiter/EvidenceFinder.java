@@ -1,0 +1,180 @@
+package coldproof.reason.limiter;
+
+import coldproof.quantity.Interval;
+import coldproof.trace.Channel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Looks for what is pinned inside the trials of one condition, and at which level. */
+final class EvidenceFinder {
+    private static final double BOOST = 1.08; // power above sustained at the start that counts as a boost; as TraceSummary's boost
+    private static final double BUSY = 95; // % utilisation from which a processor counts as fully busy
+    private static final double AT_POWER = 0.025; // relative: power sensors and their calibration differ by a few per cent (common practice)
+    private static final double SAME_LEVEL = 0.02;
+    private static final double AT_TOP = 0.005;
+
+    private final Condition condition;
+    private final StudyLimits limits;
+    private final List<Condition> conditions;
+    private final Channel power;
+    private final List<Evidence> found = new ArrayList<>();
+
+    EvidenceFinder(Condition condition, StudyLimits limits, List<Condition> conditions) {
+        this.condition = condition;
+        this.limits = limits;
+        this.conditions = conditions;
+        power = condition.has(Channel.PACKAGE_POWER) ? Channel.PACKAGE_POWER : Channel.SYSTEM_POWER;
+    }
+
+    List<Evidence> find(Optional<Interval> followsClock) {
+        power();
+        clock();
+        die();
+        boost();
+        levels();
+        battery();
+        utilisation();
+        follows(followsClock);
+        return found;
+    }
+
+    private void add(String text, double heat, double power, double clock, double supply, double workload) {
+        found.add(new Evidence(text, heat, power, clock, supply, workload));
+    }
+
+    private static String text(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+
+    private void power() {
+        if (!condition.has(power)) {
+            return;
+        }
+        double watts = condition.mean(power);
+        double wander = 100 * condition.relativeWander(power);
+        if (Double.isNaN(wander)) {
+            return;
+        }
+        if (StudyLimits.isPowerFlat(condition)) {
+            add(text("power is pinned: it stays at %.2f W and wanders by %.2f %% only", watts, wander), 0.06, 0.97, 0.04, 0.97, 0.3);
+        } else {
+            double drift = 100 * condition.drift(power) / watts;
+            add(text("power is not pinned: around %.2f W it wanders by %.2f %% and drifts by %.1f %%", watts, wander, drift), 0.93, 0.02, 0.95, 0.03, 0.7);
+        }
+    }
+
+    private void clock() {
+        if (!condition.has(Channel.CLOCK) || Double.isNaN(condition.wander(Channel.CLOCK))) {
+            return;
+        }
+        double megahertz = condition.mean(Channel.CLOCK);
+        double wander = 100 * condition.relativeWander(Channel.CLOCK);
+        boolean top = megahertz > (1 - AT_TOP) * limits.topMegahertz();
+        if (!StudyLimits.isClockFlat(condition)) {
+            add(text("the clock is not pinned: around %.0f MHz it wanders by %.2f %%", megahertz, wander), 0.97, 0.97, 0.02, 0.97, 0.5);
+        } else if (top) {
+            add(text("the clock is pinned at its highest, %.0f MHz, and wanders by %.2f %%", megahertz, wander), 0.02, 0.03, 0.98, 0.03, 0.5);
+        } else if (!StudyLimits.isPowerFlat(condition) && limits.dieAtLimit(condition) <= 0) {
+            add(text("the clock is pinned at %.0f MHz, below the highest seen, %.0f MHz", megahertz, limits.topMegahertz()), 0.05, 0.1, 0.8, 0.1, 0.5);
+        }
+    }
+
+    private void die() {
+        int at = limits.dieAtLimit(condition);
+        double die = StudyLimits.dieTop(condition);
+        String source = limits.dieStated() ? "the stated limit" : "the level at which it is held";
+        if (at > 0) {
+            add(text("the die is at %.1f °C, %s of %.1f °C", die, source, limits.dieCelsius()), 0.97, 0.06, 0.04, 0.05, 0.15);
+        } else if (at < 0) {
+            add(text("the die stays %.1f K below %s of %.1f °C", limits.dieCelsius() - die, source, limits.dieCelsius()), 0.01, 0.9, 0.9, 0.9, 0.8);
+        } else if (condition.has(Channel.DIE_TEMPERATURE) && Math.abs(condition.drift(Channel.DIE_TEMPERATURE)) > 2 * StudyLimits.STILL_DIE) {
+            add(text("the die is not held: it drifts by %.1f K over the last half", condition.drift(Channel.DIE_TEMPERATURE)), 0.05, 0.6, 0.6, 0.6, 0.5);
+        }
+    }
+
+    private void boost() {
+        double seconds = condition.boostSeconds();
+        double ratio = condition.boostRatio();
+        if (Double.isNaN(seconds) || Double.isNaN(ratio)) {
+            return;
+        }
+        if (seconds > 0 && ratio >= BOOST) {
+            add(text("power begins %.0f %% above what is sustained and falls after %.1f s", 100 * (ratio - 1), seconds), 0.85, 0.93, 0.05, 0.05, 0.4);
+        } else {
+            add("power begins at its sustained level: there is no boost", 0.2, 0.06, 0.95, 0.9, 0.6);
+        }
+    }
+
+    /** Where pinned power lies against the stated limit and against pinned power under other conditions. */
+    private void levels() {
+        if (!condition.has(power) || !StudyLimits.isPowerFlat(condition)) {
+            return;
+        }
+        double watts = condition.mean(power);
+        if (power == Channel.PACKAGE_POWER && !Double.isNaN(limits.packageWatts())) {
+            double away = watts / limits.packageWatts() - 1;
+            if (Math.abs(away) <= AT_POWER) {
+                add(text("that is the stated power limit of %.4g W", limits.packageWatts()), 0.1, 0.97, 0.1, 0.08, 0.3);
+            } else if (away < 0) {
+                add(text("that is %.1f %% below the stated power limit of %.4g W", -100 * away, limits.packageWatts()), 0.3, 0.02, 0.3, 0.9, 0.4);
+            }
+        }
+        double highest = conditions.stream().filter(other -> other.has(power) && StudyLimits.isPowerFlat(other)).mapToDouble(other -> other.mean(power)).max().orElse(watts);
+        double lowest = conditions.stream().filter(other -> other.has(power) && StudyLimits.isPowerFlat(other)).mapToDouble(other -> other.mean(power)).min().orElse(watts);
+        long flat = conditions.stream().filter(other -> other.has(power) && StudyLimits.isPowerFlat(other)).count();
+        if (watts < (1 - SAME_LEVEL) * highest) {
+            add(text("under another condition power is pinned higher, at %.2f W: no fixed limit of the package holds it here", highest), 0.5, 0.04, 0.5, 0.9, 0.5);
+        } else if (watts > (1 + SAME_LEVEL) * lowest) {
+            add(text("under another condition power is pinned lower, at %.2f W", lowest), 0.4, 0.4, 0.4, 0.6, 0.4);
+        } else if (flat > 1) {
+            add(text("under %d conditions power is pinned at this same level", flat), 0.1, 0.9, 0.1, 0.4, 0.3);
+        }
+    }
+
+    private void battery() {
+        if (Change.isOnBattery(condition)) {
+            add("the device runs from its battery", 0.3, 0.3, 0.3, 0.6, 0.4);
+        } else if (condition.has(Channel.BATTERY_CHARGE)) {
+            add("the battery's charge stands still", 0.7, 0.7, 0.7, 0.45, 0.6);
+        }
+    }
+
+    private void utilisation() {
+        double busy = condition.mean(Channel.UTILISATION);
+        if (Double.isNaN(busy)) {
+            return;
+        }
+        if (busy >= BUSY) {
+            add(text("the processor is busy: utilisation %.0f %%", busy), 0.97, 0.97, 0.97, 0.97, 0.4);
+        } else if (isWholeShare(busy)) {
+            add(text("utilisation is %.1f %%, which a few of several cores at full load show as well", busy), 0.3, 0.3, 0.3, 0.3, 0.4);
+        } else {
+            add(text("the processor waits: utilisation %.0f %%", busy), 0.01, 0.01, 0.01, 0.01, 0.7);
+        }
+    }
+
+    /** Whether it may be one or more whole cores of two, four, six or eight that are busy. */
+    private static boolean isWholeShare(double percent) {
+        for (int cores : new int[] {2, 4, 6, 8}) {
+            double busyCores = percent / 100 * cores;
+            if (percent <= 52 && Math.abs(busyCores - Math.rint(busyCores)) < 0.015 * cores) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void follows(Optional<Interval> slope) {
+        switch (Elasticity.answer(slope)) {
+            case FOLLOWS -> add(text("the rate follows the clock: by %.2f to %.2f of its change", slope.orElseThrow().low(), slope.orElseThrow().high()),
+                    0.95, 0.95, 0.95, 0.95, 0.01);
+            case HARDLY_FOLLOWS -> add(text("the rate hardly follows the clock: by %.2f to %.2f of its change", slope.orElseThrow().low(), slope.orElseThrow().high()),
+                    0.0005, 0.0005, 0.0005, 0.0005, 0.95);
+            case UNKNOWN -> {
+                // Nothing changed the clock enough, or the scores scatter too much: no evidence either way.
+            }
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package coldproof.reason.limiter;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Weighs the evidence for one condition: all hypotheses alike at first, findings taken as independent given the hypothesis. */
+final class Weighing {
+    /** A prediction that is ruled out makes its hypothesis this much less likely; no more than two count, since they hang together. */
+    private static final double RULED_OUT = 0.1;
+    private static final int MOST_COUNTED = 2;
+
+    private Weighing() {}
+
+    static Map<Hypothesis, Double> probabilities(List<Evidence> evidence, List<Prediction> predictions) {
+        Map<Hypothesis, Double> weights = new EnumMap<>(Hypothesis.class);
+        double total = 0;
+        for (Hypothesis hypothesis : Hypothesis.values()) {
+            double weight = 1;
+            for (Evidence one : evidence) {
+                weight *= one.under(hypothesis);
+            }
+            long out = predictions.stream().filter(prediction -> prediction.hypothesis() == hypothesis && prediction.result() == Prediction.Result.RULED_OUT).count();
+            weight *= Math.pow(RULED_OUT, Math.min(MOST_COUNTED, out));
+            weights.put(hypothesis, weight);
+            total += weight;
+        }
+        double sum = total;
+        weights.replaceAll((hypothesis, weight) -> weight / sum);
+        return weights;
+    }
+
+    static Hypothesis likeliest(Map<Hypothesis, Double> probabilities) {
+        return probabilities.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+    }
+}

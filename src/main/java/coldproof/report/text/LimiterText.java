@@ -1,0 +1,135 @@
+package coldproof.report.text;
+
+import coldproof.quantity.Interval;
+import coldproof.reason.limiter.Headroom;
+import coldproof.reason.limiter.Hypothesis;
+import coldproof.reason.limiter.Limiter;
+import coldproof.reason.limiter.LimiterAnswer;
+import coldproof.reason.limiter.Prediction;
+import coldproof.trace.Channel;
+import java.util.List;
+import java.util.Map;
+
+/** The limiter as a person reads it: the answer for each condition first, then the evidence, the predictions, what is ruled out, and what to try next. */
+public final class LimiterText {
+    private static final int MOST_EVIDENCE = 6;
+    private static final List<Channel> SHOWN = List.of(Channel.PACKAGE_POWER, Channel.CLOCK, Channel.DIE_TEMPERATURE, Channel.FAN);
+
+    private final LimiterAnswer answer;
+    private final int columns;
+    private final StringBuilder out = new StringBuilder();
+
+    private LimiterText(LimiterAnswer answer, int columns) {
+        this.answer = answer;
+        this.columns = columns;
+    }
+
+    /** The whole answer for a screen of so many columns. */
+    public static String of(LimiterAnswer answer, int columns) {
+        LimiterText text = new LimiterText(answer, columns);
+        text.conditions();
+        text.predictions();
+        text.list("Ruled out", answer.ruledOut());
+        text.list("Keep in mind", answer.remarks());
+        text.out.append('\n').append(Wrap.at(columns, "Next: " + Harmless.line(answer.next())));
+        return text.out.toString();
+    }
+
+    /** A condition in words: {@code ambient chilled, fan auto}. */
+    public static String name(Map<String, String> levels) {
+        return Harmless.line(String.join(", ", levels.entrySet().stream().map(level -> level.getKey() + " " + level.getValue()).toList()));
+    }
+
+    /** What was found for a condition, in one sentence. */
+    public static String sentence(LimiterAnswer.OfCondition condition) {
+        String sure = Figures.fixed(100 * condition.confidence(), 0) + " %";
+        return switch (condition.limiter()) {
+            case UNCLEAR -> "unclear: the likeliest is " + likeliest(condition).phrase() + " with " + sure + ", too little to say so";
+            case MIXED -> "mixed: heat for " + Figures.fixed(100 * condition.heatShare(), 0) + " % of the time, the power limit for "
+                    + Figures.fixed(100 * condition.powerShare(), 0) + " %";
+            case HEAT, POWER, CLOCK, SUPPLY, WORKLOAD -> condition.limiter().word() + ": held back by " + Hypothesis.valueOf(condition.limiter().name()).phrase()
+                    + " (confidence " + sure + ")";
+        };
+    }
+
+    private static Hypothesis likeliest(LimiterAnswer.OfCondition condition) {
+        return condition.probabilities().entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+    }
+
+    private void conditions() {
+        for (LimiterAnswer.OfCondition condition : answer.conditions()) {
+            out.append(out.isEmpty() ? "" : "\n").append(Wrap.at(columns, name(condition.levels()) + "   (" + condition.trials()
+                    + (condition.trials() == 1 ? " trial)" : " trials)")));
+            Wrap.indented(sentence(condition), "  ", columns, out);
+            Wrap.indented(measured(condition), "  ", columns, out);
+            condition.headroom().ifPresent(headroom -> Wrap.indented(headroom(headroom), "  ", columns, out));
+            condition.evidence().stream().limit(MOST_EVIDENCE).forEach(finding -> {
+                StringBuilder wrapped = new StringBuilder();
+                Wrap.indented(Harmless.line(finding), "    ", columns, wrapped);
+                out.append("  - ").append(wrapped.substring(4));
+            });
+        }
+    }
+
+    private static String measured(LimiterAnswer.OfCondition condition) {
+        StringBuilder text = new StringBuilder("sustained");
+        String separator = " ";
+        for (Channel channel : SHOWN) {
+            if (condition.sustained().containsKey(channel)) {
+                double mean = condition.sustained().get(channel);
+                text.append(separator).append(Figures.fixed(mean, Math.abs(mean) >= 1000 ? 0 : 1)).append(' ').append(TracePlot.unit(channel));
+                separator = ", ";
+            }
+        }
+        if (!Double.isNaN(condition.boostSeconds())) {
+            text.append(condition.boostSeconds() == 0 ? "; no boost" : "; boost " + Figures.fixed(condition.boostSeconds(), 1) + " s");
+        }
+        if (!Double.isNaN(condition.kelvinsPerWatt())) {
+            text.append("; ").append(Figures.fixed(condition.kelvinsPerWatt(), 2)).append(" K/W die to air");
+        }
+        return text.toString();
+    }
+
+    /** At which air the limiter would change. */
+    public static String headroom(Headroom headroom) {
+        String range = headroom.interval().map(LimiterText::range).orElse("");
+        String then = headroom.then() == Limiter.HEAT ? "in air above " : "in air below ";
+        return then + Figures.fixed(headroom.airCelsius(), 1) + " °C" + range + " " + headroom.then().word() + " would take over"
+                + (headroom.fanMayChange() ? ", if the fan kept its speed" : "");
+    }
+
+    private static String range(Interval interval) {
+        return " (" + Figures.fixed(100 * interval.level(), 0) + " % interval " + Figures.fixed(interval.low(), 1) + " to " + Figures.fixed(interval.high(), 1) + ")";
+    }
+
+    private void predictions() {
+        List<Prediction> tested = answer.predictions().stream().filter(prediction -> prediction.result() != Prediction.Result.UNTESTED).toList();
+        if (answer.predictions().isEmpty()) {
+            return;
+        }
+        out.append("\nPredictions (").append(tested.size()).append(" of ").append(answer.predictions().size()).append(" could be tested; all with --json)\n");
+        String before = "";
+        for (Prediction prediction : tested) {
+            String change = "from " + name(prediction.levels()) + ", " + Harmless.line(prediction.change());
+            if (!change.equals(before)) {
+                Wrap.indented(change, "  ", columns, out);
+                before = change;
+            }
+            StringBuilder wrapped = new StringBuilder();
+            Wrap.indented(prediction.quantity() + " " + prediction.predicted() + "; observed " + prediction.observed(), " ".repeat(26), columns, wrapped);
+            out.append(String.format(java.util.Locale.ROOT, "    %-9s %-11s ", prediction.hypothesis().word(), prediction.result().word())).append(wrapped.substring(26));
+        }
+    }
+
+    private void list(String title, List<String> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        out.append('\n').append(title).append('\n');
+        lines.forEach(line -> {
+            StringBuilder wrapped = new StringBuilder();
+            Wrap.indented(Harmless.line(line), "    ", columns, wrapped);
+            out.append("  - ").append(wrapped.substring(4));
+        });
+    }
+}
