@@ -23,9 +23,11 @@ import coldproof.study.StudyState;
 import coldproof.study.TrialRecorded;
 import coldproof.study.TrialSkipped;
 import coldproof.study.TrialUndone;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +42,8 @@ import java.util.OptionalLong;
 public final class BenchStudy implements AutoCloseable {
     private static final double AWAY_SECONDS = 1800; // beyond a trial and its soak; nobody stands at a bench so long without an entry (common practice)
     private final StudyFolder folder;
+    private final List<Path> elsewhere = new ArrayList<>();
+    private Optional<Path> spare = Optional.empty();
     private StudyState state;
     private StudyView view;
 
@@ -71,6 +75,41 @@ public final class BenchStudy implements AutoCloseable {
         }
     }
 
+    /**
+     * Opens a study, with a file to go on in where the study's own folder cannot be written, now or later.
+     *
+     * @param spare that file; it is made only when it is needed
+     * @throws Refused as {@link #open(Path, Machine)}, or if the spare file holds entries that were not merged yet though the folder can be
+     *     written again
+     */
+    public static BenchStudy open(Path path, Optional<Path> spare, Machine machine) {
+        if (spare.isEmpty()) {
+            return open(path, machine);
+        }
+        BenchStudy study;
+        try {
+            study = open(path, machine);
+        } catch (Refused refused) {
+            if (!(refused.getCause() instanceof IOException) || !StudyFolder.hasJournal(path)) {
+                throw refused;
+            }
+            study = new BenchStudy(StudyFolder.openElsewhere(path, spare.get(), machine.journalClock()));
+            study.elsewhere.add(spare.get());
+            return study;
+        }
+        study.spare = spare;
+        study.refuseUnmergedSpare();
+        return study;
+    }
+
+    private void refuseUnmergedSpare() {
+        if (spare.isPresent() && StudyFolder.hasMore(spare.get(), folder.journal().entries())) {
+            folder.close();
+            throw new Refused(Problem.of("this file holds entries that are not in the study yet", Place.named(spare.get().toString()),
+                    "a name that is free", "Bring them in first: coldproof journal merge " + spare.get()));
+        }
+    }
+
     private static Refused notFrozen(Path path) {
         return new Refused(Problem.of("the plan is not frozen", Place.named(path.resolve(PlanFile.NAME).toString()),
                 "a plan fixed before the first trial", "Look at it once more, then run: coldproof plan freeze"));
@@ -91,11 +130,37 @@ public final class BenchStudy implements AutoCloseable {
         return folder.journal().problems();
     }
 
-    /** Writes an event, forces it to the medium, and only then returns it. */
+    /** Writes an event, forces it to the medium, and only then returns it. Where that fails and there is a spare file, it goes there. */
     public Entry append(Event event) {
-        Entry entry = folder.journal().append(event);
+        Entry entry;
+        try {
+            entry = folder.journal().append(event);
+        } catch (Refused refused) {
+            if (spare.isEmpty() || !(refused.getCause() instanceof IOException)) {
+                throw refused;
+            }
+            continueIn(spare.get());
+            entry = folder.journal().append(event);
+        }
         refresh();
         return entry;
+    }
+
+    /**
+     * Goes on in another, new file, as when the medium is full or gone. What was not recorded is to be given again.
+     *
+     * @throws Refused if the file is there already or cannot be made; the journal then stays where it is
+     */
+    public void continueIn(Path file) {
+        folder.journal().continueIn(file);
+        elsewhere.add(file);
+        spare = Optional.empty();
+    }
+
+    /** Files outside the study that hold entries of this sitting, and how to bring them in; empty when all are in the study. */
+    public List<String> elsewhere() {
+        return elsewhere.stream().map(file -> "Entries are in " + file + ". Once the study can be written again, run: coldproof journal merge " + file)
+                .toList();
     }
 
     /** Opens the session of a position where it is not open yet, closing the one before. */

@@ -22,6 +22,7 @@ import coldproof.study.Entry;
 import coldproof.study.Observed;
 import coldproof.study.SessionClosed;
 import coldproof.study.Source;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayDeque;
@@ -65,6 +66,20 @@ public final class LogJob implements AutoCloseable {
      */
     public static LogJob open(Path folder, Machine machine) {
         return new LogJob(BenchStudy.open(folder, machine), machine);
+    }
+
+    /**
+     * Opens the checklist, with a file to go on in where the study's own folder cannot be written, now or later.
+     *
+     * @throws Refused as {@link BenchStudy#open(Path, Optional, Machine)}
+     */
+    public static LogJob open(Path folder, Optional<Path> spare, Machine machine) {
+        return new LogJob(BenchStudy.open(folder, spare, machine), machine);
+    }
+
+    /** How to bring in entries that had to go elsewhere. */
+    public List<String> elsewhere() {
+        return study.elsewhere();
     }
 
     /** The study as it stands. */
@@ -150,6 +165,10 @@ public final class LogJob implements AutoCloseable {
         }
         String text = line.strip();
         Ask ask = asks.peek();
+        Optional<Command.Said> elsewhere = Command.in(text).filter(said -> said.command() == Command.ELSEWHERE);
+        if (elsewhere.isPresent()) {
+            return goElsewhere(elsewhere.get().rest());
+        }
         if (ask == Ask.CONFIRM_SCORE) {
             return confirm(text);
         }
@@ -158,6 +177,22 @@ public final class LogJob implements AutoCloseable {
         }
         Optional<Command.Said> command = Command.in(text);
         return command.isPresent() ? command(command.get()) : plain(ask, text);
+    }
+
+    /** What was not recorded stays the question; answered again, it goes into the other file. */
+    private LogReply goElsewhere(String name) {
+        try {
+            if (name.isBlank()) {
+                throw new InvalidPathException(name, "blank");
+            }
+            study.continueIn(view().folder().resolve(name));
+        } catch (InvalidPathException broken) {
+            Refused refused = new Refused(Problem.of("\"" + name + "\" is no file name here", Place.named("elsewhere"),
+                    "elsewhere and the name of a new file on another medium", "Nothing was changed; type it again."));
+            refused.initCause(broken);
+            throw refused;
+        }
+        return new LogReply(study.elsewhere(), false);
     }
 
     private LogReply plain(Ask ask, String text) {
@@ -301,6 +336,7 @@ public final class LogJob implements AutoCloseable {
             case NOTE -> said.rest().isEmpty() ? push(Ask.NOTE) : reason(Ask.NOTE, said.rest());
             case PAUSE -> pause(said.rest());
             case ABORT -> abort(said.rest());
+            case ELSEWHERE -> goElsewhere(said.rest());
             case QUIT -> LogReply.leaving();
             case HELP -> new LogReply(ChecklistText.help(), false);
         };

@@ -11,6 +11,7 @@ import coldproof.study.Source;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -73,9 +74,26 @@ public final class RecordJob {
                     "Nothing was recorded. Run the command by hand to see what is wrong.");
         }
         double score = pattern.isPresent() ? score(position, pattern.get(), run.output()) : run.elapsedSeconds();
-        study.record(position, score, List.of(), Optional.empty(), started, run.elapsedSeconds(), Source.RECORDED);
+        try {
+            study.record(position, score, List.of(), Optional.empty(), started, run.elapsedSeconds(), Source.RECORDED);
+        } catch (Refused notWritten) {
+            throw withScore(notWritten, position, score);
+        }
         study.closeWhenDone(position);
         return Optional.of(new Recorded(position, score, run.elapsedSeconds()));
+    }
+
+    /** A trial may have taken an hour: what it gave is said even when it could not be written. */
+    private static Refused withScore(Refused notWritten, Position position, double score) {
+        if (!(notWritten.getCause() instanceof IOException)) {
+            return notWritten;
+        }
+        List<Problem> problems = new ArrayList<>(notWritten.problems());
+        problems.add(Problem.of("its score was " + score + " and is not recorded", Place.named("trial " + position.number()), "",
+                "Note it. Once the study can be written, run: coldproof log --score " + score));
+        Refused refused = new Refused(problems);
+        refused.initCause(notWritten.getCause());
+        return refused;
     }
 
     private static List<String> command(Request request, Workload workload, Position position, BenchStudy study) {

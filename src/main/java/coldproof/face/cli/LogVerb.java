@@ -29,6 +29,7 @@ final class LogVerb implements Verb {
         Options.value(spec, "--note", "TEXT", "Write a note.");
         Options.valueOrNone(spec, "--pause", "REASON", "Stop for now.");
         Options.value(spec, "--abort", "REASON", "End the open session for good.");
+        Options.value(spec, "--elsewhere", "FILE", Options.ELSEWHERE);
         Options.value(spec, "--die", "TEMPERATURE", "With --score: the die temperature before the trial.");
         Options.value(spec, "--battery", "PERCENT", "With --score: the battery's charge before the trial.");
         Options.value(spec, "--power", "wall|battery", "With --score: the power source.");
@@ -37,7 +38,7 @@ final class LogVerb implements Verb {
 
     @Override
     public int run(Invocation call) {
-        try (LogJob log = LogJob.open(call.study().toAbsolutePath(), Machine.atHand())) {
+        try (LogJob log = LogJob.open(call.study().toAbsolutePath(), call.path("--elsewhere"), Machine.atHand())) {
             call.messages().print(ProblemText.of(log.problems()));
             List<OneShot.Entry> entries = OneShot.entries(call::text);
             if (entries.isEmpty()) {
@@ -45,6 +46,7 @@ final class LogVerb implements Verb {
             } else {
                 tell(call.json() ? call.messages() : call.streams().out(), OneShot.run(log, entries), call.streams().columns());
             }
+            log.elsewhere().forEach(call.messages()::println);
             Question next = log.question();
             String text = next.ask() == Ask.FINISHED ? "All trials are settled. Next: coldproof verdict\n"
                     : "Next: " + ChecklistText.progress(next.progress()) + "\n";

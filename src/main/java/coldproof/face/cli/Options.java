@@ -7,6 +7,10 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Options as the verbs describe them; all values arrive as text, units are read by {@link Invocation}. */
 final class Options {
+    /** What {@code --elsewhere} does, for every verb that writes entries. */
+    static final String ELSEWHERE = "Where to go on when the study cannot be written: a new file on another medium, made only then; "
+            + "journal merge brings it in later.";
+
     private Options() {}
 
     /** The parser takes descriptions for format strings. */

@@ -20,6 +20,7 @@ final class RecordVerb implements Verb {
         Options.value(spec, "--trials", "N|session|all", "How many of the next trials to run: a number, this session, or all (default: 1).");
         Options.value(spec, "--score-pattern", "REGEX", "Finds the score in the output: one (group) around the number. None: the wall time is the score.");
         Options.value(spec, "--at-most", "TIME", "Stop a trial that takes longer; it is not recorded (default: 24 h).");
+        Options.value(spec, "--elsewhere", "FILE", Options.ELSEWHERE);
         Options.arguments(spec, "COMMAND", "0..*", "Program and arguments, after --; none: as the plan says. {factor} is replaced by the trial's level.");
     }
 
@@ -30,7 +31,7 @@ final class RecordVerb implements Verb {
         String howMany = call.text("--trials").orElse("1");
         Machine machine = Machine.atHand();
         List<JsonObject> recorded = new ArrayList<>();
-        try (BenchStudy study = BenchStudy.open(call.study().toAbsolutePath(), machine)) {
+        try (BenchStudy study = BenchStudy.open(call.study().toAbsolutePath(), call.path("--elsewhere"), machine)) {
             int session = study.view().next().map(position -> position.session()).orElse(0);
             int most = howMany.equals("all") || howMany.equals("session") ? Integer.MAX_VALUE : call.whole("--trials", 1, 1_000_000).orElse(1);
             while (recorded.size() < most && !(howMany.equals("session") && study.view().next().map(p -> p.session()).orElse(0) != session)) {
@@ -42,6 +43,7 @@ final class RecordVerb implements Verb {
             }
             int remaining = study.view().sheet().positions().size() - study.view().state().trials().size() - study.view().state().skipped().size();
             String next = study.view().next().map(p -> "Next: trial " + p.number() + ", " + Harmless.line(p.condition())).orElse("All trials are done. Next: coldproof verdict");
+            study.elsewhere().forEach(call.messages()::println);
             call.answer(new JsonObject().put("recorded", recorded).put("remaining", remaining), next + "\n");
         }
         return ExitStatus.DONE;

@@ -10,11 +10,14 @@ import coldproof.files.journal.SystemDisk;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
+import coldproof.study.Entry;
+import coldproof.study.Merging;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.List;
 
 /** A study folder held open for writing: its journal, and the names of what else lies in it. */
 public final class StudyFolder implements Closeable {
@@ -96,6 +99,24 @@ public final class StudyFolder implements Closeable {
         }
     }
 
+    /**
+     * Opens a study whose folder cannot be written to, such as one on a read-only medium; entries go into a file elsewhere, beside which
+     * the lock is.
+     *
+     * @throws Refused if there is no journal to go on from, another process writes that file, or it cannot be written or is none that goes on
+     */
+    public static StudyFolder openElsewhere(Path folder, Path elsewhere, JournalClock clock) {
+        Reading base = read(folder);
+        Path lockFile = elsewhere.resolveSibling(elsewhere.getFileName() + ".lock");
+        StudyLock lock = StudyLock.take(lockFile, ProcessHandle.current().pid(), OffsetDateTime.now(clock.wall()));
+        try {
+            return new StudyFolder(folder, lock, Journal.openElsewhere(new SystemDisk(), base, elsewhere, clock));
+        } catch (Refused e) {
+            release(lock, e);
+            throw e;
+        }
+    }
+
     private static void release(StudyLock lock, Refused because) {
         try {
             lock.close();
@@ -115,6 +136,15 @@ public final class StudyFolder implements Closeable {
                     "a folder with journal.jsonl", "give the folder of a study, or record something first"));
         }
         return JournalReader.read(journal(folder));
+    }
+
+    /**
+     * Whether a journal, such as one that went on elsewhere, holds entries that these are without.
+     *
+     * @throws Refused if it is there and cannot be read
+     */
+    public static boolean hasMore(Path journal, List<Entry> entries) {
+        return Files.exists(journal) && Merging.merge(entries, JournalReader.read(journal).entries()).fromSecond() > 0;
     }
 
     /** The folder itself. */

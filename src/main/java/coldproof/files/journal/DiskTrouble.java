@@ -41,19 +41,19 @@ public final class DiskTrouble {
             remedy = "give another name";
         } else if (!folderIsThere(disk, folder)) {
             why = "its folder is no longer there: was the medium removed, or the folder moved?";
-            remedy = "put the medium back and try again, or write elsewhere";
+            remedy = "put the medium back and try again, or write elsewhere (--elsewhere FILE)";
         } else if (cause instanceof NoSuchFileException) {
             why = "there is no such file";
             remedy = "check the name and the folder";
         } else if (cause instanceof AccessDeniedException || lower.contains("read-only") || lower.contains("permission denied")) {
             why = "the file or its folder may not be written or read by you, or the medium is read-only";
-            remedy = "give yourself the right to write there, or write elsewhere";
+            remedy = "give yourself the right to write there, or write elsewhere (--elsewhere FILE)";
         } else if (isFull(disk, folder, lower)) {
             why = "the disk is full";
-            remedy = "make room and try again, or write elsewhere";
+            remedy = "make room and try again, or write elsewhere (--elsewhere FILE)";
         } else {
             why = message.isBlank() ? "the system gives no reason" : "the system says: " + message;
-            remedy = "try again, or write elsewhere";
+            remedy = "try again, or write elsewhere (--elsewhere FILE)";
         }
         return Problem.of(name + " " + what + ": " + why, Place.named(path.toString()), "", sentence(kept) + " " + sentence(remedy));
     }

@@ -36,6 +36,7 @@ public final class Journal implements Closeable {
     private long nextSequence = 1;
     private long lastSum = Sum.NONE;
     private Optional<Entry> pending = Optional.empty();
+    private Optional<Reading> base = Optional.empty();
 
     private Journal(Disk disk, JournalClock clock) {
         this.disk = disk;
@@ -51,7 +52,10 @@ public final class Journal implements Closeable {
      * @throws Refused if the file cannot be read or written, is no journal, or was begun by a newer version
      */
     public static Journal open(Disk disk, Path path, JournalClock clock) {
-        Journal journal = new Journal(disk, clock);
+        return opened(disk, path, new Journal(disk, clock));
+    }
+
+    private static Journal opened(Disk disk, Path path, Journal journal) {
         try {
             journal.file = JournalFile.open(disk, path);
         } catch (IOException e) {
@@ -67,6 +71,18 @@ public final class Journal implements Closeable {
         return journal;
     }
 
+    /**
+     * Goes on from a journal that cannot be written, in a file elsewhere that is new or went on from it before.
+     *
+     * @param base what the journal holds
+     * @throws Refused if the file cannot be read or written, or is no continuation of that journal
+     */
+    public static Journal openElsewhere(Disk disk, Reading base, Path elsewhere, JournalClock clock) {
+        Journal journal = new Journal(disk, clock);
+        journal.base = Optional.of(base);
+        return opened(disk, elsewhere, journal);
+    }
+
     private Refused closedAfter(Refused refused) {
         try {
             file.close();
@@ -79,6 +95,10 @@ public final class Journal implements Closeable {
     private void start(Path path) throws IOException {
         Reading reading = file.reading();
         refuseWhatIsNoJournal(path, reading);
+        if (base.isPresent()) {
+            goOnFrom(base.get(), path, reading);
+            return;
+        }
         problems.addAll(reading.problems());
         entries.addAll(reading.entries());
         nextSequence = reading.nextSequence();
@@ -88,6 +108,18 @@ public final class Journal implements Closeable {
             append(new JournalBegun(FORMAT, clock.marks().get()));
         }
         mended.forEach(this::append);
+    }
+
+    private void goOnFrom(Reading before, Path path, Reading reading) throws IOException {
+        if (!reading.entries().isEmpty() && !reading.continues(before)) {
+            throw new Refused(Problem.of("this file does not go on from the study's journal", Place.named(path.toString()),
+                    "a new file, or one that went on from it before; nothing was changed", "Give another name."));
+        }
+        entries.addAll(before.entries());
+        entries.addAll(reading.entries());
+        nextSequence = reading.entries().isEmpty() ? before.nextSequence() : reading.nextSequence();
+        lastSum = reading.entries().isEmpty() ? before.lastSum() : reading.lastSum();
+        file.mendTail(reading).forEach(this::append);
     }
 
     private static void refuseWhatIsNoJournal(Path path, Reading reading) {

@@ -32,7 +32,7 @@ public final class JournalMerge {
     public static MergedEntries plan(Path firstPath, Reading first, Path secondPath, Reading second,
             MergeChoice choice) {
         refuseDamage(firstPath, first, false);
-        boolean continues = continuesFirst(first, second);
+        boolean continues = second.continues(first);
         refuseDamage(secondPath, second, continues);
         MergedEntries merged = Merging.merge(first.entries(), second.entries());
         if (merged.common() == 0 && !continues && !mark(first).equals(mark(second))) {
@@ -58,15 +58,6 @@ public final class JournalMerge {
 
     private static Optional<String> mark(Reading reading) {
         return reading.entries().get(0).event() instanceof JournalBegun begun ? Optional.of(begun.study()) : Optional.empty();
-    }
-
-    /** Whether the second was begun elsewhere, when the medium of the first was full or gone. */
-    private static boolean continuesFirst(Reading first, Reading second) {
-        if (second.lines().isEmpty()) {
-            return false;
-        }
-        Line begin = second.lines().get(0);
-        return first.lines().stream().anyMatch(line -> line.sum() == begin.previous() && line.entry().sequence() == begin.entry().sequence() - 1);
     }
 
     /**

@@ -58,6 +58,15 @@ public final class Reading {
         return otherBranch;
     }
 
+    /** Whether this journal was begun elsewhere, in the place of the other, and its first entry follows one of the other's. */
+    public boolean continues(Reading other) {
+        if (lines.isEmpty()) {
+            return false;
+        }
+        Line begin = lines.get(0);
+        return other.lines.stream().anyMatch(line -> line.sum() == begin.previous() && line.entry().sequence() == begin.entry().sequence() - 1);
+    }
+
     /** Everything that is wrong, in the order of the file. */
     public List<Damage> damages() {
         return damages;

@@ -16,6 +16,8 @@ public enum Command {
     PAUSE("pause", "p", "stops for now; log goes on here, today or next week"),
     /** End the session for good. */
     ABORT("abort", "a", "ends this session for good, with the reason"),
+    /** Go on in another file, when the study's own cannot be written. */
+    ELSEWHERE("elsewhere", "e", "FILE: goes on there when the disk is full or gone"),
     /** Leave without a word in the journal. */
     QUIT("quit", "q", "leaves; everything recorded stays"),
     /** What can be said here. */

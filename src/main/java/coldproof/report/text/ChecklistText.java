@@ -133,7 +133,9 @@ public final class ChecklistText {
         }
         List<String> keys = new ArrayList<>();
         for (Command command : Command.values()) {
-            keys.add(command.key() + " " + command.word());
+            if (command != Command.ELSEWHERE) { // of use after a disk failure only, whose message names it
+                keys.add(command.key() + " " + command.word());
+            }
         }
         return String.join("  ", keys);
     }
