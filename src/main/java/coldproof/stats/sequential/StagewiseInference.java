@@ -45,7 +45,7 @@ public record StagewiseInference(double p, double median, ConfidenceInterval int
     }
 
     /** The normal deviate with the tail of the estimate's t. */
-    static double deviate(Estimate estimate) {
+    public static double deviate(Estimate estimate) {
         double size = Normal.upperPoint(StudentT.survival(Math.abs(estimate.t()), estimate.degreesOfFreedom()));
         return Math.copySign(Math.min(size, 37), estimate.t()); // farther out, a tail underflows
     }
