@@ -6,6 +6,7 @@ import coldproof.reason.safety.Phase;
 import coldproof.reason.safety.SafetyCard;
 import coldproof.report.json.CautionJson;
 import coldproof.report.text.CautionText;
+import coldproof.report.text.FieldCardText;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ final class CautionVerb implements Verb {
     public void describe(CommandSpec spec) {
         SafetyOptions.describe(spec);
         Options.value(spec, "--phase", String.join("|", Phase.words()), "Only the part of the job about to begin (default: the whole outing).");
+        Options.flag(spec, "--card", "The field card: one page to print and take along.");
         Options.value(spec, "--device-class", String.join("|", deviceWords()), "Kind of device, for how fast it warms up (default: laptop).");
     }
 
@@ -26,7 +28,7 @@ final class CautionVerb implements Verb {
         String device = call.word("--device-class", deviceWords(), DeviceClass.LAPTOP.word());
         DeviceClass deviceClass = Arrays.stream(DeviceClass.values()).filter(one -> one.word().equals(device)).findFirst().orElseThrow();
         SafetyCard card = CautionJob.card(new CautionJob.Request(SafetyOptions.taken(call), phase, deviceClass));
-        call.answer(CautionJson.of(card), CautionText.of(card, call.streams().columns()));
+        call.answer(CautionJson.of(card), call.flag("--card") ? FieldCardText.of(card, "") : CautionText.of(card, call.streams().columns()));
         return ExitStatus.DONE;
     }
 

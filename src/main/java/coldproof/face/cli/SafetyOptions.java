@@ -26,7 +26,11 @@ final class SafetyOptions {
                 new Given("--precipitation", Reading.PRECIPITATION, "none|snow|rain|fog", "What falls from the sky."),
                 new Given("--residual-current", Reading.RESIDUAL_CURRENT, "yes|no|unknown", "Whether the outlet is behind a tested residual-current device of 30 mA or less."),
                 new Given("--fan", Reading.FAN, "auto|maximum|stopped", "How the fan is set."),
-                new Given("--altitude", Reading.ALTITUDE, "HEIGHT", "Height above the sea."));
+                new Given("--altitude", Reading.ALTITUDE, "HEIGHT", "Height above the sea."),
+                new Given("--stay", Reading.STAY, "TIME", "Planned time in the test air at a time."),
+                new Given("--soak", Reading.SOAK, "TIME", "Time to settle before the first trial."),
+                new Given("--battery-energy", Reading.BATTERY_ENERGY, "ENERGY", "Energy of the full battery as it is now, such as 52Wh."),
+                new Given("--draw", Reading.DRAW, "POWER", "Mean power drawn from the battery, such as 30W."));
     }
 
     private static List<Given> flags() {

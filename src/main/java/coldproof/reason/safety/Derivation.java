@@ -18,6 +18,8 @@ final class Derivation {
     private static final double HEAT_FROM = 20;
     /** A working pack runs up to 15 K above its surroundings (common practice). */
     private static final double SELF_HEATING = 15;
+    /** K; the way to a dew point and back rounds: saturated air has its own temperature as dew point to this. */
+    private static final double ROUNDING = 1e-9;
     private static final Celsius WARM_ROOM = new Celsius(21);
 
     private final Map<Reading, Value> values = new EnumMap<>(Reading.class);
@@ -82,6 +84,16 @@ final class Derivation {
         body();
         margins();
         cells();
+        stay();
+    }
+
+    private void stay() {
+        OptionalDouble planned = number(Reading.STAY);
+        OutdoorBudget.ofValues(values).binding().ifPresent(limit -> {
+            if (planned.isPresent()) {
+                put(Reading.STAY_MARGIN, limit.seconds() - planned.getAsDouble());
+            }
+        });
     }
 
     private void moisture() {
@@ -133,7 +145,7 @@ final class Derivation {
 
     private void difference(Reading margin, OptionalDouble from, OptionalDouble to) {
         if (from.isPresent() && to.isPresent()) {
-            put(margin, from.getAsDouble() - to.getAsDouble());
+            put(margin, Math.rint((from.getAsDouble() - to.getAsDouble()) / ROUNDING) * ROUNDING);
         }
     }
 

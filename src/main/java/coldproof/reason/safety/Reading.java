@@ -49,6 +49,10 @@ public enum Reading {
     STAY("planned stay", Dimension.TIME, 0, 7 * 86_400),
     /** Time until sunset. */
     DAYLIGHT("daylight left", Dimension.TIME, -86_400, 366 * 86_400),
+    /** Energy of the full battery as it is now. */
+    BATTERY_ENERGY("battery energy", Dimension.ENERGY, 0.1, 100_000),
+    /** Mean power drawn from the battery. */
+    DRAW("draw", Dimension.POWER, 0.01, 100_000),
     /** Soak planned at the start of a session. */
     SOAK("soak", Dimension.TIME, 0, 7 * 86_400),
 

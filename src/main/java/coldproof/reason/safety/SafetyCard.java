@@ -36,6 +36,11 @@ public record SafetyCard(Optional<Phase> phase, SafetyScene scene, Map<Reading, 
         return doubts.isEmpty() || gravest != SafetyLevel.NOTE ? gravest : SafetyLevel.CARE;
     }
 
+    /** How long one stay in the test air may last. */
+    public OutdoorBudget budget() {
+        return OutdoorBudget.ofValues(values);
+    }
+
     /** The cautions of a level. */
     public List<Caution> of(SafetyLevel level) {
         return cautions.stream().filter(caution -> caution.level() == level).toList();

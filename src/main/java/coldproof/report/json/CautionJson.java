@@ -2,6 +2,7 @@ package coldproof.report.json;
 
 import coldproof.physics.RewarmTime;
 import coldproof.reason.safety.Caution;
+import coldproof.reason.safety.OutdoorBudget;
 import coldproof.reason.safety.Phase;
 import coldproof.reason.safety.Reading;
 import coldproof.reason.safety.SafetyCard;
@@ -28,10 +29,19 @@ public final class CautionJson {
         json.put("rewarmMinutes", card.rewarm().map(CautionJson::wait));
         json.put("chargeMinutes", card.charge().map(CautionJson::wait));
         json.put("roomTooDamp", card.neverWarm());
+        json.put("outdoors", budget(card.budget()));
         json.put("cautions", card.cautions().stream().map(CautionJson::caution).toList());
         json.put("implausible", card.doubts().stream()
                 .map(doubt -> new JsonObject().put("reading", doubt.reading().word()).put("text", doubt.text())).toList());
         return json.put("notGiven", card.missing().stream().map(Reading::word).toList());
+    }
+
+    /** Longest stay in the open air: what binds, and every limit. */
+    static JsonObject budget(OutdoorBudget budget) {
+        return new JsonObject().put("longestMinutes", budget.binding().map(limit -> limit.seconds() / 60))
+                .put("limit", budget.binding().map(limit -> limit.kind().word()))
+                .put("limits", budget.limits().stream().map(limit -> new JsonObject().put("limit", limit.kind().word())
+                        .put("minutes", limit.seconds() / 60).put("because", limit.because())).toList());
     }
 
     /** {@code go}, {@code care} or {@code stop}. */

@@ -60,6 +60,8 @@ public final class CautionText {
         Wrap.indented(String.join(", ", parts), "  ", columns, out);
         card.rewarm().ifPresent(wait -> Wrap.indented("Wait in the room before power: " + SafetyFigures.wait(wait), "  ", columns, out));
         card.charge().ifPresent(wait -> Wrap.indented("Wait in the room before charging: " + SafetyFigures.wait(wait), "  ", columns, out));
+        card.budget().binding().ifPresent(limit -> Wrap.indented("One stay outdoors: at most " + Figures.minutes(limit.seconds() / 60) + ", by "
+                + limit.kind().word() + ": " + limit.because(), "  ", columns, out));
         if (card.neverWarm()) {
             Wrap.indented("This room is so damp that the device never gets 3 K above its dew point. Dry or heat the room first.", "  ", columns, out);
         }
