@@ -7,6 +7,8 @@ import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.reason.noise.NoiseReading;
 import coldproof.reason.noise.NoiseTrial;
+import coldproof.reason.sizing.PilotAdvice;
+import coldproof.reason.sizing.PilotSearch;
 import coldproof.study.Trial;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -70,6 +72,15 @@ public final class NoiseJob {
             trials.add(new NoiseTrial(condition, sessionColumn < 0 ? "" : row.text(sessionColumn), scores[i]));
         }
         return NoiseReading.of(List.of(trials)).orElseThrow(() -> tooFew(file.toString()));
+    }
+
+    /**
+     * What a pilot is worth to a study.
+     *
+     * @throws Refused if its plan says nothing about noise
+     */
+    public static PilotAdvice advice(StudyView study) {
+        return PilotSearch.of(study.plan(), study.sheet());
     }
 
     private static Refused tooFew(String where) {

@@ -1,9 +1,13 @@
 package coldproof.face.cli;
 
 import coldproof.job.NoiseJob;
+import coldproof.job.StudyView;
 import coldproof.reason.noise.NoiseReading;
+import coldproof.reason.sizing.PilotAdvice;
 import coldproof.report.json.NoiseJson;
+import coldproof.report.json.PilotJson;
 import coldproof.report.text.NoiseText;
+import coldproof.report.text.PilotText;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +17,7 @@ final class NoiseVerb implements Verb {
     @Override
     public void describe(CommandSpec spec) {
         Options.arguments(spec, "STUDY", "0..*", "Study folders to learn from together (default: this study).");
+        Options.flag(spec, "--advise", "How large a pilot should be for this study's plan, and what its uncertain noise does to the power.");
         Options.value(spec, "--trials", "FILE", "A table of trials, instead of studies.");
         Options.value(spec, "--metric", "COLUMN", "The column of the score.");
         Options.value(spec, "--session", "COLUMN", "The column of the session.");
@@ -21,6 +26,11 @@ final class NoiseVerb implements Verb {
 
     @Override
     public int run(Invocation call) {
+        if (call.flag("--advise")) {
+            PilotAdvice advice = NoiseJob.advice(StudyView.read(call.study()));
+            call.answer(PilotJson.of(advice), PilotText.of(advice, call.streams().columns()));
+            return ExitStatus.DONE;
+        }
         NoiseReading noise;
         if (call.has("--trials")) {
             Path file = Invocation.pathOf("--trials", call.need("--trials", "trials.csv"));

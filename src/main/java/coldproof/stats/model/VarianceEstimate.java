@@ -1,5 +1,7 @@
 package coldproof.stats.model;
 
+import coldproof.stats.interval.ConfidenceInterval;
+
 /**
  * An estimated variance of log scores and how well it is known.
  *
@@ -17,5 +19,17 @@ public record VarianceEstimate(double variance, double degreesOfFreedom) {
     /** The log standard deviation. */
     public double logSd() {
         return Math.sqrt(variance);
+    }
+
+    /**
+     * Interval of the true standard deviation, from the chi-square distribution.
+     *
+     * @param level in (0, 1)
+     */
+    public ConfidenceInterval logSdInterval(double level) {
+        ConfidenceInterval.requireLevel(level);
+        double squares = variance * degreesOfFreedom;
+        return new ConfidenceInterval(level, Math.sqrt(squares / Central.chiSquarePoint((1 + level) / 2, degreesOfFreedom)),
+                Math.sqrt(squares / Central.chiSquarePoint((1 - level) / 2, degreesOfFreedom)));
     }
 }

@@ -75,6 +75,20 @@ public final class Assurance {
                 runLogSd -> Power.of(claim, new Layout.Sessions(sessionLogSd, runLogSd, trialsPerSession), allocation), steepness), steepness);
     }
 
+    /**
+     * Assurance of any comparison whose standard error is a multiple of one standard deviation.
+     *
+     * @param noise that standard deviation, above 0
+     * @param standardErrorPerLogSd standard error of the log effect for a standard deviation of 1, above 0
+     * @param degreesOfFreedom of the comparison's own test, 1 or more
+     * @throws IllegalArgumentException if an argument is out of range
+     */
+    public static double of(Claim claim, Estimate noise, double standardErrorPerLogSd, double degreesOfFreedom) {
+        Argument.positive("standard error per log standard deviation", standardErrorPerLogSd);
+        double steepness = Math.min(200, claim.standardErrorFor(0.5) * claim.normalCritical() / (noise.logSd() * standardErrorPerLogSd));
+        return noise.average(logSd -> claim.power(logSd * standardErrorPerLogSd, degreesOfFreedom), steepness);
+    }
+
     /** Largest distance of the true effect from what has to be told apart from it, in standard errors. */
     private static double steepness(Claim claim, Layout layout, Allocation allocation) {
         double distance = claim.standardErrorFor(0.5) * claim.normalCritical();
