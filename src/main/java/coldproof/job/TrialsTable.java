@@ -26,6 +26,7 @@ final class TrialsTable {
     private final OptionalInt order;
     private final OptionalInt pair;
     private final List<Integer> adjust;
+    private final Adjustment adjustment;
 
     private TrialsTable(Table table, TrialsQuestion question) {
         this.table = table;
@@ -36,6 +37,7 @@ final class TrialsTable {
         this.order = optional(question.order(), "--order");
         this.pair = optional(question.pair(), "--pair");
         this.adjust = question.adjustFor().stream().map(name -> table.column(name, "--adjust-for")).toList();
+        this.adjustment = new Adjustment(adjust, order, session);
     }
 
     /**
@@ -83,12 +85,15 @@ final class TrialsTable {
         List<Problem> problems = new ArrayList<>();
         double[] scores = numbers(kept, metric, problems);
         double[] places = order.isPresent() ? numbers(kept, order.getAsInt(), problems) : new double[0];
+        List<List<Double>> covariates = adjustment.covariates(kept);
+        List<Integer> factors = adjustment.factors(kept);
         List<Observation> observations = new ArrayList<>();
         for (int i = 0; i < scores.length; i++) {
             Table.Row row = compared.get(i);
             if (scores[i] > 0) {
                 double place = i < places.length ? places[i] : Double.NaN;
-                observations.add(new Observation(row.text(factor), text(row, session), place, text(row, pair), adjust.stream().map(row::text).toList(), scores[i]));
+                observations.add(new Observation(row.text(factor), text(row, session), place, text(row, pair),
+                        factors.stream().map(row::text).toList(), covariates.get(i), scores[i]));
             } else {
                 problems.add(Problem.of("the score is " + row.text(metric), kept.place(row, metric), "a number above 0, because changes are ratios",
                         "Correct the cell, or take the row out."));

@@ -5,8 +5,6 @@ import coldproof.plan.NoiseAssumption;
 import coldproof.quantity.LogRatio;
 import coldproof.stats.model.DesignMatrix;
 import coldproof.stats.model.Estimate;
-import coldproof.stats.model.MixedModel;
-import coldproof.stats.model.MixedModelFit;
 import coldproof.stats.model.NoiseComponents;
 import coldproof.stats.model.Pairs;
 import coldproof.stats.model.SessionMeans;
@@ -24,15 +22,13 @@ import java.util.OptionalDouble;
  * set anew each trial, whatever variances the data happen to show.
  */
 final class Analyst {
-    static final String FACTOR = "factor";
-
     private final Question question;
     private final Arrangement arrangement;
     private final Better better;
     private final List<Observation> trials;
     private final double[] logScores;
     private final int[] session;
-    private final boolean[] isAgainst;
+    private final int[] level;
 
     Analyst(Question question, Arrangement arrangement) {
         this.question = question;
@@ -41,10 +37,11 @@ final class Analyst {
         this.trials = arrangement.sessions().values().stream().flatMap(List::stream).toList();
         this.logScores = LogScores.of(trials, better);
         this.session = indices(trials.stream().map(Observation::session).toList());
-        this.isAgainst = new boolean[trials.size()];
-        for (int i = 0; i < isAgainst.length; i++) {
-            isAgainst[i] = trials.get(i).level().equals(question.against());
-        }
+        this.level = trials.stream().mapToInt(this::level).toArray();
+    }
+
+    private int level(Observation trial) {
+        return trial.level().equals(question.against()) ? 1 : 0;
     }
 
     static int[] indices(List<String> labels) {
@@ -56,7 +53,8 @@ final class Analyst {
     /** The noise left in the trials when their conditions are taken out; empty when no condition was repeated. */
     Optional<NoiseComponents> noise() {
         try {
-            return Optional.of(NoiseComponents.of(logScores, effects(), session));
+            DesignMatrix effects = Effects.of(trials, level, 2).richest(matrix -> NoiseComponents.of(logScores, matrix, session).runDegreesOfFreedom());
+            return Optional.of(NoiseComponents.of(logScores, effects, session));
         } catch (IllegalArgumentException nothingRepeated) {
             return Optional.empty(); // documented: no session has a second trial of a condition, or nothing varies
         }
@@ -66,20 +64,41 @@ final class Analyst {
         if (judgeByCarriedIn) {
             return byCarriedIn();
         }
-        Optional<SessionMeans> means = equalMeans();
-        if (means.isPresent() && alike()) {
-            return analysis(means.get().pooled(), "t test on session means of log scores");
+        BetweenSessions.Tested tested = between().test();
+        return analysis(tested.estimate(), tested.method() + adjusted());
+    }
+
+    private BetweenSessions between() {
+        return new BetweenSessions(trials, logScores, session, level);
+    }
+
+    /** Why the change cannot be told from something adjusted for, in a sentence; empty where it can. */
+    Optional<String> inseparable(Stratum stratum) {
+        try {
+            switch (stratum) {
+                case BETWEEN_SESSIONS -> between().test();
+                case WITHIN_SESSIONS, TRIALS -> prepared();
+                case PAIRS -> preparedPairs();
+            }
+            return Optional.empty();
+        } catch (IllegalArgumentException aliased) {
+            return Optional.of(adjusts() ? question.factor() + " cannot be told from what is adjusted for, or nothing is left to judge it by: adjust for less"
+                    : "no degrees of freedom are left: add trials");
         }
-        Optional<Analysis> mixed = kenwardRoger();
-        if (mixed.isPresent()) {
-            return mixed.get();
-        }
-        return analysis(means.orElseGet(this::plainMeans).pooled(), "t test on session means of log scores (sessions of unequal size weigh the same)");
+    }
+
+    /** Whether anything is adjusted for. */
+    boolean adjusts() {
+        return Effects.of(trials, level, 2).adjusts();
+    }
+
+    private String adjusted() {
+        return adjusts() ? ", adjusted for what else was set" : "";
     }
 
     private Analysis byCarriedIn() {
         NoiseAssumption known = question.carriedIn().orElseThrow();
-        SessionMeans means = equalMeans().orElseGet(this::plainMeans);
+        SessionMeans means = between().means();
         double runVariance = square(LogRatio.logSdOfCv(known.runCvPercent()));
         double sessionVariance = square(LogRatio.logSdOfCv(known.sessionCvPercent()));
         double perSession = trialsPerSession(means);
@@ -98,8 +117,11 @@ final class Analyst {
         return alike(trials, session);
     }
 
-    /** Whether every session has the same trials of every condition of the other factors. */
+    /** Whether every session has the same trials of every condition of the other factors, and nothing else is adjusted for. */
     static boolean alike(List<Observation> trials, int[] session) {
+        if (trials.stream().anyMatch(trial -> !trial.covariates().isEmpty())) {
+            return false;
+        }
         Map<Integer, Map<List<String>, Integer>> bySession = new LinkedHashMap<>();
         for (int i = 0; i < session.length; i++) {
             bySession.computeIfAbsent(session[i], s -> new java.util.HashMap<>()).merge(trials.get(i).adjust(), 1, Integer::sum);
@@ -107,63 +129,58 @@ final class Analyst {
         return bySession.values().stream().distinct().count() == 1;
     }
 
-    private Optional<SessionMeans> equalMeans() {
-        try {
-            int[] cell = indices(trials.stream().map(trial -> String.join("\u0000", trial.adjust())).toList());
-            return Optional.of(SessionMeans.of(logScores, session, isAgainst, cell));
-        } catch (IllegalArgumentException cellMissing) {
-            return Optional.empty(); // documented: a session lacks a condition that another has
-        }
-    }
-
-    private SessionMeans plainMeans() {
-        return SessionMeans.of(logScores, session, isAgainst);
-    }
-
-    /** Unequal sessions: REML with Kenward and Roger's adjustment, never above the design's degrees of freedom, never with session noise at zero. */
-    private Optional<Analysis> kenwardRoger() {
-        try {
-            DesignMatrix effects = effects();
-            MixedModelFit fit = MixedModel.fit(logScores, effects, session);
-            if (fit.sessionVariance() == 0 || fit.sessionDegreesOfFreedom() < 1) {
-                return Optional.empty();
-            }
-            Estimate estimate = fit.kenwardRoger(effects.difference(FACTOR, 0, 1)).withDegreesOfFreedomAtMost(fit.sessionDegreesOfFreedom());
-            return Optional.of(analysis(estimate, "mixed model of log scores with a session intercept (REML, Kenward-Roger)"));
-        } catch (IllegalArgumentException notEnough) {
-            return Optional.empty(); // documented: no degrees of freedom within sessions, or conditions that cannot be told apart
-        }
-    }
-
     Analysis withinSessions() {
-        return analysis(preparedWithinSessions().test(logScores), "least squares of log scores within sessions");
+        return analysis(prepared().test(logScores), "least squares of log scores within sessions" + adjusted());
     }
 
     /** The test within sessions, ready for any scores of these trials in this order. */
-    WithinSessions.Prepared preparedWithinSessions() {
-        DesignMatrix effects = effects();
-        return WithinSessions.prepare(effects, session, effects.difference(FACTOR, 0, 1));
+    WithinSessions.Prepared prepared() {
+        return prepared(trials, level, session);
+    }
+
+    /** The test within pairs, ready for any scores of {@link #pairedTrials}. */
+    WithinSessions.Prepared preparedPairs() {
+        List<Observation> paired = pairedTrials();
+        return prepared(paired, paired.stream().mapToInt(this::level).toArray(), indices(paired.stream().map(Observation::pair).toList()));
+    }
+
+    List<Observation> trials() {
+        return trials;
+    }
+
+    /** The trials of whole pairs. */
+    List<Observation> pairedTrials() {
+        return arrangement.pairs().stream().flatMap(java.util.Arrays::stream).toList();
+    }
+
+    private static WithinSessions.Prepared prepared(List<Observation> trials, int[] level, int[] session) {
+        DesignMatrix effects = effects(trials, level, 2, session);
+        return WithinSessions.prepare(effects, session, effects.difference(Effects.FACTOR, 0, 1));
+    }
+
+    /** The model of a factor set per trial: what is common to a session drops out. */
+    static DesignMatrix effects(List<Observation> trials, int[] level, int levels, int[] session) {
+        return Effects.of(trials, level, levels).richest(matrix -> WithinSessions.prepare(matrix, session, matrix.difference(Effects.FACTOR, 0, 1)).degreesOfFreedom());
     }
 
     Analysis pairs() {
         List<Observation[]> whole = arrangement.pairs();
         double[] baseline = whole.stream().mapToDouble(both -> LogScores.of(both[0], better)).toArray();
         double[] against = whole.stream().mapToDouble(both -> LogScores.of(both[1], better)).toArray();
-        Estimate estimate = Pairs.test(baseline, against);
+        Estimate estimate = adjusts() ? preparedPairs().test(LogScores.of(pairedTrials(), better)) : Pairs.test(baseline, against);
         double[] differences = Pairs.differences(baseline, against);
         double runLogSd = Math.sqrt(LogScores.sumOfSquares(differences) / (differences.length - 1) / 2);
-        return new Analysis(estimate, "paired t test on log scores", OptionalDouble.empty(), OptionalDouble.of(runLogSd));
+        return new Analysis(estimate, "paired t test on log scores" + adjusted(), OptionalDouble.empty(), OptionalDouble.of(runLogSd));
     }
 
     Analysis singleTrials() {
-        DesignMatrix effects = effects();
-        if (effects.columns() > 2) {
-            Estimate adjusted = WithinSessions.test(logScores, effects, session, effects.difference(FACTOR, 0, 1));
-            return analysis(adjusted, "least squares of log scores, adjusted for the other factors");
+        if (adjusts()) {
+            return analysis(prepared().test(logScores), "least squares of log scores" + adjusted());
         }
         List<double[]> groups = new ArrayList<>();
-        for (boolean level : new boolean[] {false, true}) {
-            groups.add(java.util.stream.IntStream.range(0, logScores.length).filter(i -> isAgainst[i] == level).mapToDouble(i -> logScores[i]).toArray());
+        for (int each = 0; each < 2; each++) {
+            int of = each;
+            groups.add(java.util.stream.IntStream.range(0, logScores.length).filter(i -> level[i] == of).mapToDouble(i -> logScores[i]).toArray());
         }
         return analysis(TwoGroups.pooled(groups.get(0), groups.get(1)), "two-group t test on log scores");
     }
@@ -173,29 +190,6 @@ final class Analyst {
         OptionalDouble run = noise.isPresent() ? OptionalDouble.of(noise.get().runLogSd()) : OptionalDouble.empty();
         OptionalDouble between = noise.isPresent() && noise.get().knowsSessions() ? OptionalDouble.of(noise.get().sessionLogSd()) : OptionalDouble.empty();
         return new Analysis(estimate, method, between, run);
-    }
-
-    private DesignMatrix effects() {
-        int[] level = new int[trials.size()];
-        for (int i = 0; i < level.length; i++) {
-            level[i] = isAgainst[i] ? 1 : 0;
-        }
-        return effects(trials, level, 2);
-    }
-
-    /** The compared factor, and every other factor that varies among these trials with its interaction. */
-    static DesignMatrix effects(List<Observation> trials, int[] level, int levelCount) {
-        DesignMatrix effects = DesignMatrix.intercept(trials.size()).withFactor(FACTOR, level, levelCount);
-        int others = trials.isEmpty() ? 0 : trials.get(0).adjust().size();
-        for (int other = 0; other < others; other++) {
-            int column = other;
-            int[] levels = indices(trials.stream().map(trial -> trial.adjust().get(column)).toList());
-            int count = 1 + java.util.Arrays.stream(levels).max().orElse(0);
-            if (count > 1) {
-                effects = effects.withFactor("other " + other, levels, count).withInteraction(FACTOR, "other " + other);
-            }
-        }
-        return effects;
     }
 
     private static double square(double value) {

@@ -33,7 +33,7 @@ record Family(ManyToOne comparisons, String method) {
         int[] level = trials.stream().mapToInt(trial -> levels.indexOf(trial.level())).toArray();
         int[] session = Analyst.indices(trials.stream().map(Observation::session).toList());
         return switch (stratum) {
-            case TRIALS -> Optional.of(new Family(groups(logScores, level, levels.size()), "t tests on log scores with one variance"));
+            case TRIALS -> Effects.of(trials, level, levels.size()).adjusts() ? within(trials, logScores, level, session, levels.size()) : Optional.of(new Family(groups(logScores, level, levels.size()), "t tests on log scores with one variance"));
             case BETWEEN_SESSIONS -> Analyst.alike(trials, session) ? Optional.of(between(logScores, level, session, levels.size())) : Optional.empty();
             case WITHIN_SESSIONS -> within(trials, logScores, level, session, levels.size());
             case PAIRS -> Optional.empty();
@@ -58,8 +58,8 @@ record Family(ManyToOne comparisons, String method) {
     }
 
     private static Optional<Family> within(List<Observation> trials, double[] logScores, int[] level, int[] session, int levels) {
-        DesignMatrix effects = Analyst.effects(trials, level, levels);
-        List<double[]> contrasts = IntStream.range(1, levels).mapToObj(l -> effects.difference(Analyst.FACTOR, 0, l)).toList();
+        DesignMatrix effects = Analyst.effects(trials, level, levels, session);
+        List<double[]> contrasts = IntStream.range(1, levels).mapToObj(l -> effects.difference(Effects.FACTOR, 0, l)).toList();
         JointEstimates joint = WithinSessions.tests(logScores, effects, session, contrasts);
         return Loadings.of(joint.correlations())
                 .map(loadings -> new Family(ManyToOne.ofEstimates(joint.estimates(), loadings), "least squares of log scores within sessions"));

@@ -65,7 +65,7 @@ public final class ManyVerdicts {
     private static List<Observation> numbered(List<Observation> trials) {
         List<Observation> numbered = new ArrayList<>();
         for (Observation trial : trials) {
-            numbered.add(new Observation(trial.level(), trial.session(), trial.order(), trial.pair(), trial.adjust(), numbered.size() + 1));
+            numbered.add(trial.withScore(numbered.size() + 1));
         }
         return List.copyOf(numbered);
     }
@@ -114,9 +114,12 @@ public final class ManyVerdicts {
         Analyst analyst = new Analyst(question, arrangement);
         return switch (sample.stratum()) {
             case BETWEEN_SESSIONS -> between(arrangement, analyst);
-            case WITHIN_SESSIONS -> within(arrangement, analyst);
-            case PAIRS -> pairs(arrangement);
+            case WITHIN_SESSIONS -> prepared(analyst.prepared(), analyst.trials());
+            case PAIRS -> analyst.adjusts() ? prepared(analyst.preparedPairs(), analyst.pairedTrials()) : pairs(arrangement);
             case TRIALS -> {
+                if (analyst.adjusts()) {
+                    yield prepared(analyst.prepared(), analyst.trials());
+                }
                 int[] baseline = places(arrangement.of(question.baseline()));
                 int[] against = places(arrangement.of(question.against()));
                 yield scores -> TwoGroups.pooled(picked(scores, baseline), picked(scores, against));
@@ -137,8 +140,7 @@ public final class ManyVerdicts {
     private List<Observation> scored(double[] logScores) {
         List<Observation> scored = new ArrayList<>();
         for (Observation trial : trials) {
-            double score = Math.exp(question.better().sign() * logScores[place(trial)]);
-            scored.add(new Observation(trial.level(), trial.session(), trial.order(), trial.pair(), trial.adjust(), score));
+            scored.add(trial.withScore(Math.exp(question.better().sign() * logScores[place(trial)])));
         }
         return scored;
     }
@@ -164,9 +166,8 @@ public final class ManyVerdicts {
         return arrangement.sessions().values().stream().filter(session -> session.get(0).level().equals(level)).map(SessionMean::of).toList();
     }
 
-    private static Test within(Arrangement arrangement, Analyst analyst) {
-        int[] places = places(arrangement.sessions().values().stream().flatMap(List::stream).toList());
-        WithinSessions.Prepared prepared = analyst.preparedWithinSessions();
+    private static Test prepared(WithinSessions.Prepared prepared, List<Observation> trials) {
+        int[] places = places(trials);
         return scores -> prepared.test(picked(scores, places));
     }
 

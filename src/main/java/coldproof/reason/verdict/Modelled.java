@@ -1,5 +1,7 @@
 package coldproof.reason.verdict;
 
+import coldproof.stats.model.DesignMatrix;
+import coldproof.stats.model.LeastSquares;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -7,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The values of a question as a linear model sees them, in the order they were run: log scores with a level for every session and every condition, or the
+ * The values of a question as a linear model sees them, in the order they were run: log scores with a level for every session and every effect of the model, or the
  * log differences of pairs with their mean. What the model leaves is the noise that the checks look at.
  */
 final class Modelled {
@@ -45,10 +47,17 @@ final class Modelled {
         }
         modelled.scores = LogScores.of(all, question.better());
         modelled.run = runs.stream().mapToInt(Integer::intValue).toArray();
-        List<double[]> columns = new ArrayList<>(indicators(runs));
-        columns.addAll(indicators(all.stream().map(trial -> trial.level() + "\u0000" + String.join("\u0000", trial.adjust())).toList()));
-        modelled.columns = columns.toArray(double[][]::new);
+        List<double[]> sessions = indicators(runs);
+        int[] level = all.stream().mapToInt(trial -> trial.level().equals(question.against()) ? 1 : 0).toArray();
+        modelled.columns = together(sessions, Effects.of(all, level, 2)
+                .richest(matrix -> LeastSquares.of(modelled.scores, together(sessions, matrix)).degreesOfFreedom()));
         return modelled;
+    }
+
+    private static double[][] together(List<double[]> sessions, DesignMatrix effects) {
+        List<double[]> columns = new ArrayList<>(sessions);
+        columns.addAll(List.of(effects.copyOfColumns()));
+        return columns.toArray(double[][]::new);
     }
 
     private static String name(Observation trial) {

@@ -10,14 +10,26 @@ import java.util.List;
  * @param order place in the run order (of the session, or of the study); NaN when not known
  * @param pair label of its pair; empty when not paired
  * @param adjust levels of the factors to adjust for, in a fixed order
+ * @param covariates numbers to adjust for by a straight line, in a fixed order
  * @param score the metric, above 0
  */
-public record Observation(String level, String session, double order, String pair, List<String> adjust, double score) {
+public record Observation(String level, String session, double order, String pair, List<String> adjust, List<Double> covariates, double score) {
     /** Refuses a score without a logarithm. */
     public Observation {
         if (!(score > 0 && score < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a score must be above 0 and finite, not " + score);
         }
         adjust = List.copyOf(adjust);
+        covariates = List.copyOf(covariates);
+    }
+
+    /** Without covariates. */
+    public Observation(String level, String session, double order, String pair, List<String> adjust, double score) {
+        this(level, session, order, pair, adjust, List.of(), score);
+    }
+
+    /** The same trial with another score. */
+    public Observation withScore(double other) {
+        return new Observation(level, session, order, pair, adjust, covariates, other);
     }
 }

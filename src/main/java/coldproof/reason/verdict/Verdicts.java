@@ -57,7 +57,12 @@ public final class Verdicts {
         if (obstacle.isPresent()) {
             return cannotCarry(obstacle.get(), MoreNeeded.NOTHING, ruler);
         }
-        Analysis analysis = better.apply(analysis(new Analyst(question, arrangement)));
+        Analyst analyst = new Analyst(question, arrangement);
+        Optional<String> inseparable = judgeByCarriedIn() ? Optional.empty() : analyst.inseparable(stratum);
+        if (inseparable.isPresent()) {
+            return cannotCarry(inseparable.get(), MoreNeeded.NOTHING, ruler);
+        }
+        Analysis analysis = better.apply(analysis(analyst));
         if (analysis.estimate().isWithoutNoise()) {
             return cannotCarry("the scores do not vary at all, so there is no noise to judge a change by: record them with more digits", MoreNeeded.NOTHING,
                     ruler);
@@ -134,7 +139,11 @@ public final class Verdicts {
         if (!enough || stratum == Stratum.WITHIN_SESSIONS && arrangement.obstacle(stratum).filter(text -> text.startsWith("no session")).isPresent()) {
             return Optional.empty();
         }
-        Analysis analysis = analysis(new Analyst(question, arrangement));
+        Analyst analyst = new Analyst(question, arrangement);
+        if (!judgeByCarriedIn() && analyst.inseparable(stratum).isPresent()) {
+            return Optional.empty();
+        }
+        Analysis analysis = analysis(analyst);
         return analysis.estimate().isWithoutNoise() ? Optional.empty() : Optional.of(analysis);
     }
 

@@ -211,8 +211,8 @@ public final class DesignMatrix {
         return columnNames.get(column);
     }
 
-    /** A copy of the columns. */
-    double[][] copyOfColumns() {
+    /** A copy of the columns, in the order of the coefficients. */
+    public double[][] copyOfColumns() {
         double[][] copy = new double[columns.size()][];
         for (int i = 0; i < copy.length; i++) {
             copy[i] = columns.get(i).clone();

@@ -92,6 +92,11 @@ public final class WithinSessions {
             this.length = OrthonormalColumns.dot(contrast, contrast);
         }
 
+        /** Degrees of freedom left for the noise. */
+        public int degreesOfFreedom() {
+            return degreesOfFreedom;
+        }
+
         private double correlation(Prepared other) {
             return OrthonormalColumns.dot(contrast, other.contrast) / Math.sqrt(length * other.length);
         }
