@@ -78,7 +78,7 @@ public final class CommandLineFace {
         VerbEntry entry = Verbs.find(name).orElseThrow(() -> unknownVerb(name));
         List<String> rest = new ArrayList<>(Arrays.asList(arguments));
         rest.remove(verbAt);
-        Verb verb = entry.verb().get();
+        Verb verb = entry.verb();
         CommandSpec spec = spec(entry, verb);
         ParseResult parsed = parse(spec, rest, entry.name());
         if (parsed.isUsageHelpRequested()) {
@@ -142,7 +142,7 @@ public final class CommandLineFace {
     private int help(String[] words) {
         if (words.length > 0) {
             VerbEntry entry = Verbs.find(words[0]).orElseThrow(() -> unknownVerb(words[0]));
-            streams.out().print(usage(spec(entry, entry.verb().get()), entry));
+            streams.out().print(usage(spec(entry, entry.verb()), entry));
             return ExitStatus.DONE;
         }
         streams.out().print(Verbs.overview());

@@ -34,7 +34,7 @@ final class ManualPage {
     private void verb(VerbEntry entry) {
         macro("SH", entry.name().toUpperCase(Locale.ROOT));
         text(entry.purpose() + ".");
-        CommandSpec spec = CommandLineFace.spec(entry, entry.verb().get());
+        CommandSpec spec = CommandLineFace.spec(entry, entry.verb());
         spec.positionalParameters().forEach(this::argument);
         spec.options().forEach(this::argument);
         macro("PP");

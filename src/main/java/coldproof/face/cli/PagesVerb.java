@@ -27,7 +27,7 @@ final class PagesVerb implements Verb {
     private static String completion() {
         CommandSpec all = CommandSpec.create().name("coldproof");
         for (VerbEntry entry : Verbs.all()) {
-            all.addSubcommand(entry.name(), CommandLineFace.spec(entry, entry.verb().get()));
+            all.addSubcommand(entry.name(), CommandLineFace.spec(entry, entry.verb()));
         }
         return AutoComplete.bash("coldproof", new CommandLine(all));
     }

@@ -1,5 +1,7 @@
 package coldproof.report.text;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Numbers as people read them: sensible digits, a unit, a sign where it matters. */
@@ -11,7 +13,8 @@ public final class Figures {
         if (!Double.isFinite(number)) {
             return number > 0 ? "unbounded" : number < 0 ? "-unbounded" : "-";
         }
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", number);
+        // rounds like a formatter does, without the half of the starting time that a formatter's symbols take
+        String text = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
         return text.startsWith("-") && text.chars().noneMatch(c -> c >= '1' && c <= '9') ? text.substring(1) : text;
     }
 
