@@ -1,21 +1,31 @@
 package coldproof.face;
 
+import coldproof.face.cli.CommandLineDesk;
 import coldproof.face.cli.CommandLineFace;
 import coldproof.face.cli.Streams;
+import coldproof.face.console.Console;
+import coldproof.face.console.TerminalConsole;
+import coldproof.face.dialogue.Lines;
+import coldproof.face.dialogue.Screens;
+import coldproof.job.LogJob;
+import coldproof.job.Machine;
 import java.io.BufferedReader;
 import java.io.BufferedWriter;
-import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStreamReader;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 
 /** Where the program starts: with words it is a command line, without it is the console. */
 public final class Main {
     private static final int WIDTH = 80;
+    private static final List<String> CONSOLE_OPTIONS = List.of("--no-color", "--plain");
 
     private Main() {}
 
@@ -26,10 +36,17 @@ public final class Main {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
         boolean interactive = hasTerminal();
-        boolean plain = System.getenv("NO_COLOR") != null || Arrays.asList(arguments).contains("--no-color");
+        boolean colour = interactive && System.getenv("NO_COLOR") == null && !Arrays.asList(arguments).contains("--no-color");
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-        Streams streams = new Streams(in, out, err, interactive, WIDTH, interactive && !plain);
-        int status = new CommandLineFace(streams).run(arguments.length == 0 ? new String[] {"--help"} : arguments);
+        int status;
+        if (CONSOLE_OPTIONS.containsAll(Arrays.asList(arguments))) {
+            boolean plain = Arrays.asList(arguments).contains("--plain");
+            status = interactive ? TerminalConsole.run(new CommandLineDesk(colour), Machine.atHand(), Path.of(""), colour, plain)
+                    : Console.piped(new CommandLineDesk(false), Machine.atHand(), Path.of(""), Lines.of(in, out, WIDTH, false));
+        } else {
+            Optional<Screens> screens = interactive ? Optional.of(new LateScreens(colour)) : Optional.empty();
+            status = new CommandLineFace(new Streams(in, out, err, interactive, WIDTH, colour), screens).run(arguments);
+        }
         out.flush();
         err.flush();
         System.exit(status);
@@ -37,16 +54,24 @@ public final class Main {
 
     /** Since Java 22 there is a console without a terminal too, and a method that tells them apart. */
     private static boolean hasTerminal() {
-        Console console = System.console();
+        java.io.Console console = System.console();
         if (console == null) {
             return false;
         }
         try {
-            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+            return (boolean) java.io.Console.class.getMethod("isTerminal").invoke(console);
         } catch (NoSuchMethodException before22) {
             return true;
         } catch (ReflectiveOperationException unexpected) {
             throw new IllegalStateException("the console of this Java does not say whether it is a terminal", unexpected);
+        }
+    }
+
+    /** Loads the screen's classes only when a talk begins; no lambda, because every call of a verb would pay for it at the start. */
+    private record LateScreens(boolean colour) implements Screens {
+        @Override
+        public void log(LogJob log) {
+            TerminalConsole.screens(colour).log(log);
         }
     }
 

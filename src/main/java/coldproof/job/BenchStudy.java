@@ -130,6 +130,11 @@ public final class BenchStudy implements AutoCloseable {
         return folder.journal().problems();
     }
 
+    /** Whether an entry waits that could not be written. */
+    public boolean isUnwritten() {
+        return folder.journal().pending().isPresent();
+    }
+
     /** Writes an event, forces it to the medium, and only then returns it. Where that fails and there is a spare file, it goes there. */
     public Entry append(Event event) {
         Entry entry;

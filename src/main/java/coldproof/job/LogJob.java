@@ -92,6 +92,11 @@ public final class LogJob implements AutoCloseable {
         return study.problems();
     }
 
+    /** Whether the last answer could not be written; it is recorded once it is given again and can be. */
+    public boolean isUnwritten() {
+        return study.isUnwritten();
+    }
+
     /** What is asked now. */
     public Question question() {
         Plan plan = view().plan();

@@ -1,5 +1,6 @@
 package coldproof.face.cli;
 
+import coldproof.face.dialogue.Screens;
 import coldproof.quantity.NearestWord;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
@@ -9,6 +10,7 @@ import coldproof.report.text.ProblemText;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -18,10 +20,17 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** Finds the verb, reads its options, runs it, and turns what went wrong into a message and a status. */
 public final class CommandLineFace {
     private final Streams streams;
+    private final Optional<Screens> screens;
 
     /** A face on these streams. */
     public CommandLineFace(Streams streams) {
+        this(streams, Optional.empty());
+    }
+
+    /** A face on these streams, with talks that use the whole screen. */
+    public CommandLineFace(Streams streams, Optional<Screens> screens) {
         this.streams = streams;
+        this.screens = screens;
     }
 
     /**
@@ -85,7 +94,7 @@ public final class CommandLineFace {
             streams.out().print(usage(spec, entry));
             return ExitStatus.DONE;
         }
-        return verb.run(new Invocation(parsed, streams));
+        return verb.run(new Invocation(parsed, streams, screens));
     }
 
     /** Common options may stand before the verb: {@code coldproof --study DIR verdict}. */

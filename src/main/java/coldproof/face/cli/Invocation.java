@@ -1,5 +1,6 @@
 package coldproof.face.cli;
 
+import coldproof.face.dialogue.Screens;
 import coldproof.quantity.Dimension;
 import coldproof.quantity.NearestWord;
 import coldproof.quantity.Place;
@@ -21,10 +22,17 @@ import picocli.CommandLine.ParseResult;
 final class Invocation {
     private final ParseResult parsed;
     private final Streams streams;
+    private final Optional<Screens> screens;
 
-    Invocation(ParseResult parsed, Streams streams) {
+    Invocation(ParseResult parsed, Streams streams, Optional<Screens> screens) {
         this.parsed = parsed;
         this.streams = streams;
+        this.screens = screens;
+    }
+
+    /** Talks that use the whole screen, where there is one. */
+    Optional<Screens> screens() {
+        return screens;
     }
 
     boolean has(String option) {

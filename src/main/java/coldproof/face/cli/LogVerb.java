@@ -1,21 +1,16 @@
 package coldproof.face.cli;
 
+import coldproof.face.dialogue.Lines;
+import coldproof.face.dialogue.LogDialogue;
 import coldproof.job.LogJob;
-import coldproof.job.LogReply;
 import coldproof.job.Machine;
 import coldproof.job.OneShot;
-import coldproof.quantity.Refused;
 import coldproof.reason.checklist.Ask;
-import coldproof.reason.checklist.Progress;
 import coldproof.reason.checklist.Question;
 import coldproof.report.json.ChecklistJson;
 import coldproof.report.json.JsonObject;
 import coldproof.report.text.ChecklistText;
 import coldproof.report.text.ProblemText;
-import coldproof.report.text.Wrap;
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -33,6 +28,7 @@ final class LogVerb implements Verb {
         Options.value(spec, "--die", "TEMPERATURE", "With --score: the die temperature before the trial.");
         Options.value(spec, "--battery", "PERCENT", "With --score: the battery's charge before the trial.");
         Options.value(spec, "--power", "wall|battery", "With --score: the power source.");
+        Options.flag(spec, "--plain", "Line by line, without the screen: for readers of the screen and slow lines.");
         Options.value(spec, "--soak", "TIME", "With --score: how long the device settled in this session.");
     }
 
@@ -41,10 +37,14 @@ final class LogVerb implements Verb {
         try (LogJob log = LogJob.open(call.study().toAbsolutePath(), call.path("--elsewhere"), Machine.atHand())) {
             call.messages().print(ProblemText.of(log.problems()));
             List<OneShot.Entry> entries = OneShot.entries(call::text);
-            if (entries.isEmpty()) {
-                new Dialogue(call, log).run();
+            Streams streams = call.streams();
+            Lines lines = Lines.of(streams.in(), call.json() ? call.messages() : streams.out(), streams.columns(), streams.interactive());
+            if (!entries.isEmpty()) {
+                LogDialogue.tell(lines, OneShot.run(log, entries));
+            } else if (call.screens().isPresent() && !call.json() && !call.flag("--plain")) {
+                call.screens().get().log(log);
             } else {
-                tell(call.json() ? call.messages() : call.streams().out(), OneShot.run(log, entries), call.streams().columns());
+                LogDialogue.run(log, lines);
             }
             log.elsewhere().forEach(call.messages()::println);
             Question next = log.question();
@@ -53,83 +53,5 @@ final class LogVerb implements Verb {
             call.answer(ChecklistJson.of(next, log.view().state()), text);
         }
         return ExitStatus.DONE;
-    }
-
-    private static void tell(PrintWriter out, List<String> said, int columns) {
-        StringBuilder text = new StringBuilder();
-        said.forEach(line -> Wrap.indented(line, "", columns, text));
-        out.print(text);
-        out.flush();
-    }
-
-    /** Questions and answers, a line each; needs no terminal. */
-    private static final class Dialogue {
-        private final Invocation call;
-        private final LogJob log;
-        private final PrintWriter out;
-        private Progress shown;
-        private List<String> told = List.of();
-
-        Dialogue(Invocation call, LogJob log) {
-            this.call = call;
-            this.log = log;
-            this.out = call.json() ? call.messages() : call.streams().out();
-        }
-
-        void run() {
-            boolean leaves = log.question().ask() == Ask.FINISHED;
-            while (!leaves) {
-                ask(log.question());
-                String line = read();
-                if (line == null) {
-                    return;
-                }
-                leaves = take(line) || log.question().ask() == Ask.FINISHED;
-            }
-        }
-
-        private void ask(Question question) {
-            int columns = call.streams().columns();
-            StringBuilder text = new StringBuilder();
-            if (!question.progress().equals(shown)) {
-                shown = question.progress();
-                text.append('\n');
-                Wrap.indented(ChecklistText.progress(shown) + " (" + ChecklistText.done(shown) + ")", "", columns, text);
-                ChecklistText.meters(log.meters()).forEach(meter -> Wrap.indented(meter, "  ", columns, text));
-            }
-            List<String> instructions = ChecklistText.instructions(question, log.view().plan());
-            if (!instructions.equals(told)) {
-                told = instructions;
-                instructions.forEach(line -> Wrap.indented(line, "  ", columns, text));
-            }
-            out.print(text + ChecklistText.prompt(question, log.view().plan()) + "> ");
-            out.flush();
-        }
-
-        private boolean take(String line) {
-            try {
-                LogReply reply = log.answer(line);
-                if (!call.streams().interactive()) {
-                    out.println();
-                }
-                tell(out, reply.said(), call.streams().columns());
-                return reply.leaves();
-            } catch (Refused refused) {
-                if (!call.streams().interactive()) {
-                    out.println();
-                }
-                out.print(ProblemText.of(refused.problems()));
-                out.flush();
-                return false;
-            }
-        }
-
-        private String read() {
-            try {
-                return call.streams().in().readLine();
-            } catch (IOException broken) {
-                throw new UncheckedIOException("standard input cannot be read", broken);
-            }
-        }
     }
 }

@@ -1,0 +1,130 @@
+package coldproof.face.console;
+
+import coldproof.face.dialogue.Screens;
+import coldproof.face.dialogue.VerbDesk;
+import coldproof.job.LogJob;
+import coldproof.job.Machine;
+import coldproof.job.StudyOverview;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.reader.impl.DefaultParser;
+import org.jline.reader.impl.history.DefaultHistory;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+
+/** The console at a terminal. */
+public final class TerminalConsole {
+    private static final int INTERRUPTED = 130;
+    private static final String HISTORY = ".coldproof-history";
+    private final Terminal terminal;
+    private final Shell shell;
+    private final LineReader reader;
+    private final DefaultHistory history;
+    private Path historyOf;
+
+    private TerminalConsole(Terminal terminal, VerbDesk desk, Machine machine, Path folder, boolean styled, boolean plain) {
+        this.terminal = terminal;
+        this.shell = new Shell(desk, machine, folder, new TerminalTalk(terminal, styled, plain));
+        this.history = new DefaultHistory();
+        DefaultParser parser = new DefaultParser();
+        parser.setEscapeChars(null); // a backslash belongs to file names
+        parser.setEofOnUnclosedQuote(false);
+        this.reader = LineReaderBuilder.builder().terminal(terminal).appName("coldproof").parser(parser).history(history)
+                .completer(new VerbCompleter(desk, shell::folder)).option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                .option(LineReader.Option.CASE_INSENSITIVE, true).option(LineReader.Option.HISTORY_IGNORE_SPACE, true).build();
+    }
+
+    /**
+     * Opens the console at the terminal that the program was started from.
+     *
+     * @param styled whether bold and inverse may be used
+     * @param plain whether to talk by lines only
+     * @return the exit status
+     */
+    public static int run(VerbDesk desk, Machine machine, Path folder, boolean styled, boolean plain) {
+        try (Terminal terminal = system()) {
+            return run(terminal, desk, machine, folder, styled, plain);
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the terminal cannot be opened", broken);
+        }
+    }
+
+    /** The console at a given terminal, which stays open. */
+    static int run(Terminal terminal, VerbDesk desk, Machine machine, Path folder, boolean styled, boolean plain) {
+        return new TerminalConsole(terminal, desk, machine, folder, styled, plain).loop();
+    }
+
+    /** Talks with the whole screen for a verb that was started from the command line. */
+    public static Screens screens(boolean styled) {
+        return log -> logOn(log, styled);
+    }
+
+    private static void logOn(LogJob log, boolean styled) {
+        try (Terminal terminal = system()) {
+            new TerminalTalk(terminal, styled, false).log(log);
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the terminal cannot be opened", broken);
+        }
+    }
+
+    private static Terminal system() throws IOException {
+        return TerminalBuilder.builder().name("coldproof").system(true).dumb(true).ffm(false).exec(false).build();
+    }
+
+    private int loop() {
+        shell.showHome();
+        boolean goesOn = true;
+        while (goesOn) {
+            remember();
+            try {
+                goesOn = guarded(reader.readLine("coldproof> "));
+            } catch (UserInterruptException interrupted) {
+                if (interrupted.getPartialLine().isBlank()) {
+                    terminal.writer().println("quit leaves; everything recorded is on disk.");
+                }
+            } catch (EndOfFileException end) {
+                goesOn = false;
+            }
+        }
+        return shell.status();
+    }
+
+    /** Runs a line so that Ctrl-C ends what it does and not the console; a second one ends the program. */
+    private boolean guarded(String line) {
+        Thread worker = Thread.currentThread();
+        AtomicReference<Boolean> asked = new AtomicReference<>(false);
+        Terminal.SignalHandler before = terminal.handle(Terminal.Signal.INT, signal -> {
+            if (asked.getAndSet(true)) {
+                System.exit(INTERRUPTED);
+            }
+            worker.interrupt();
+        });
+        try {
+            return shell.execute(line);
+        } finally {
+            terminal.handle(Terminal.Signal.INT, before);
+            Thread.interrupted();
+        }
+    }
+
+    /** The history is the study's own; without a study nothing is kept. */
+    private void remember() {
+        if (shell.folder().equals(historyOf)) {
+            return;
+        }
+        boolean study = StudyOverview.of(shell.folder()).stage() != StudyOverview.Stage.NO_STUDY;
+        if (historyOf == null || study) {
+            historyOf = study ? shell.folder() : null;
+            reader.setVariable(LineReader.HISTORY_FILE, study ? shell.folder().resolve(HISTORY).toAbsolutePath() : null);
+            if (study) {
+                history.attach(reader);
+            }
+        }
+    }
+}
