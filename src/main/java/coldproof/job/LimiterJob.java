@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 
 /** Names what limits a device, from a study or a table of trials with traces. */
@@ -40,15 +40,21 @@ public final class LimiterJob {
      * @throws Refused if no trial has a trace, or a trace is wrong
      */
     public static LimiterAnswer ofStudy(StudyView study, List<String> mappings, KnownLimits limits, IntConsumer tracesRead) {
-        List<LimiterTable.Entry> entries = new ArrayList<>();
-        for (Trial trial : study.state().trials()) {
-            trial.recorded().trace().ifPresent(trace -> entries.add(entry(study, trial, trace)));
-        }
+        List<LimiterTable.Entry> entries = entries(study);
         if (entries.isEmpty()) {
             throw new Refused(Problem.of("no trial of this study has a trace", Place.named(study.folder().toString()), "telemetry of the trials",
                     "Record it with `coldproof record`, or name logs in a table: coldproof limiter --trials FILE.csv --trace-column trace --factor fan"));
         }
         return Limiters.explain(trials(entries, mappings, tracesRead), limits);
+    }
+
+    /** The trials of a study that have a trace, in the order run. */
+    static List<LimiterTable.Entry> entries(StudyView study) {
+        List<LimiterTable.Entry> entries = new ArrayList<>();
+        for (Trial trial : study.state().trials()) {
+            trial.recorded().trace().ifPresent(trace -> entries.add(entry(study, trial, trace)));
+        }
+        return entries;
     }
 
     private static LimiterTable.Entry entry(StudyView study, Trial trial, String trace) {
@@ -63,20 +69,10 @@ public final class LimiterJob {
     }
 
     static List<LimiterTrial> trials(List<LimiterTable.Entry> entries, List<String> mappings, IntConsumer tracesRead) {
-        List<LimiterTrial> trials = new ArrayList<>();
-        List<Problem> problems = new ArrayList<>();
-        for (LimiterTable.Entry entry : entries) {
-            try {
-                TraceJob.Result result = TraceJob.run(entry.log(), mappings, OptionalDouble.empty(), bytes -> {});
-                trials.add(new LimiterTrial(entry.levels(), entry.session(), entry.order(), result.summary(), entry.logScore(), entry.loops()));
-            } catch (Refused refused) {
-                problems.addAll(refused.problems());
-            }
-            tracesRead.accept(trials.size());
+        TraceReading reading = TraceReading.of(entries, mappings, tracesRead);
+        if (!reading.problems().isEmpty()) {
+            throw new Refused(reading.problems());
         }
-        if (!problems.isEmpty()) {
-            throw new Refused(problems);
-        }
-        return trials;
+        return reading.trials().stream().map(Optional::orElseThrow).toList();
     }
 }

@@ -4,9 +4,14 @@ import coldproof.files.folder.StudyFolder;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
+import coldproof.reason.limiter.KnownLimits;
+import coldproof.reason.limiter.LimiterTrial;
+import coldproof.reason.limiter.Limiters;
+import coldproof.reason.limiter.PinnedChannels;
 import coldproof.report.html.HtmlPage;
 import coldproof.report.page.StudyContent;
 import coldproof.report.page.StudyPage;
+import coldproof.report.text.Figures;
 import coldproof.study.PlanFrozen;
 import coldproof.study.StudyState;
 import java.io.IOException;
@@ -17,7 +22,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.IntConsumer;
 
 /** Makes the report of a study. */
 public final class ReportJob {
@@ -32,29 +41,35 @@ public final class ReportJob {
      */
     public record Request(Path study, Optional<Path> out, boolean names) {}
 
+    /** How many trials of a study have a trace, for those who tell of progress. */
+    public static int traces(Path study) {
+        return LimiterJob.entries(StudyView.read(study)).size();
+    }
+
     /** Writes {@code report.html} into a study folder, over the one before, and gives its path. */
     public static Path write(Path study) {
-        return write(new Request(study, Optional.empty(), false));
+        return write(new Request(study, Optional.empty(), false), read -> {});
     }
 
     /**
-     * Writes a report.
+     * Writes a report. A trace that cannot be read is left out, and the report says so.
      *
+     * @param tracesRead told how many traces are read so far
      * @return the file written
      * @throws Refused if the study cannot be read, or the file cannot be written
      */
-    public static Path write(Request request) {
+    public static Path write(Request request, IntConsumer tracesRead) {
         Path file = request.out().orElse(StudyFolder.report(request.study()));
-        save(file, HtmlPage.of(StudyPage.of(content(request))));
+        save(file, HtmlPage.of(StudyPage.of(content(request, tracesRead))));
         return file;
     }
 
-    private static StudyContent content(Request request) {
+    private static StudyContent content(Request request, IntConsumer tracesRead) {
         StudyView study = StudyView.read(request.study());
         List<StudyContent.Judged> answers = VerdictJob.ofStudy(study).stream().map(answer -> new StudyContent.Judged(answer.question(), answer.verdict())).toList();
         List<String> problems = study.problems().stream().map(Problem::what).toList();
         return new StudyContent(study.plan(), planText(study), study.frozen(), study.sheet(), study.state(), answers, study.deviations(), problems, RunsJob.ofStudy(study),
-                new StudyContent.Made(version(), digests(study)), request.names());
+                traces(study, tracesRead), new StudyContent.Made(version(), digests(study)), request.names());
     }
 
     /** The text that was frozen; of a plan that is not, its file. */
@@ -66,12 +81,33 @@ public final class ReportJob {
         return state.plan().map(frozen -> frozen.event()).flatMap(PlanFrozen::planText);
     }
 
+    private static StudyContent.Traces traces(StudyView study, IntConsumer tracesRead) {
+        List<LimiterTable.Entry> entries = LimiterJob.entries(study);
+        TraceReading reading = TraceReading.of(entries, List.of(), tracesRead);
+        List<LimiterTrial> trials = reading.trials().stream().flatMap(Optional::stream).toList();
+        List<String> unread = new ArrayList<>();
+        for (int i = 0; i < entries.size(); i++) {
+            if (reading.trials().get(i).isEmpty()) {
+                unread.add("that of trial " + Figures.fixed(entries.get(i).order(), 0));
+            }
+        }
+        return trials.isEmpty() ? new StudyContent.Traces(trials, unread, Optional.empty(), Map.of())
+                : new StudyContent.Traces(trials, unread, Optional.of(Limiters.explain(trials, KnownLimits.NONE)), PinnedChannels.of(trials, KnownLimits.NONE));
+    }
+
     private static List<StudyContent.Digest> digests(StudyView study) {
         List<StudyContent.Digest> digests = new ArrayList<>();
         digests.add(new StudyContent.Digest(study.frozen() ? "plan.yaml, as frozen" : "plan.yaml", study.planDigest()));
-        Path journal = StudyFolder.journal(study.folder());
         if (StudyFolder.hasJournal(study.folder())) {
-            digests.add(new StudyContent.Digest("journal.jsonl", PlanFile.digest(bytes(journal))));
+            digests.add(new StudyContent.Digest("journal.jsonl", PlanFile.digest(bytes(StudyFolder.journal(study.folder())))));
+        }
+        SortedSet<String> traces = new TreeSet<>();
+        study.state().trials().forEach(trial -> trial.recorded().trace().filter(trace -> Files.isRegularFile(study.folder().resolve(trace))).ifPresent(traces::add));
+        if (!traces.isEmpty()) {
+            StringBuilder lines = new StringBuilder();
+            traces.forEach(trace -> lines.append(PlanFile.digest(bytes(study.folder().resolve(trace)))).append("  ").append(trace).append('\n'));
+            digests.add(new StudyContent.Digest("a list of the traces, each line the digest, two spaces and the name: " + traces.size() + " files",
+                    PlanFile.digest(lines.toString().getBytes(StandardCharsets.UTF_8))));
         }
         return digests;
     }

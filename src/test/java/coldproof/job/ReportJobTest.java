@@ -4,16 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldproof.job.demo.DemoJob;
+import coldproof.reason.limiter.KnownLimits;
+import coldproof.reason.limiter.LimiterAnswer;
+import coldproof.reason.limiter.Limiters;
 import coldproof.report.json.JsonObject;
 import coldproof.report.json.VerdictJson;
+import coldproof.report.text.LimiterText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,7 +50,7 @@ class ReportJobTest {
         VerdictJob.Answer answer = VerdictJob.ofStudy(StudyView.read(study)).get(0);
         Map<String, Object> json = flat("", VerdictJson.of(answer.verdict(), answer.deviations()), new LinkedHashMap<>());
         Map<String, Double> shown = numbers(page(study));
-        assertTrue(shown.keySet().containsAll(java.util.List.of("effectPercent", "interval.low", "interval.high", "t", "df", "p")), shown.keySet().toString());
+        assertTrue(shown.keySet().containsAll(List.of("effectPercent", "interval.low", "interval.high", "t", "df", "p")), shown.keySet().toString());
         shown.forEach((key, value) -> assertEquals((Double) json.get(key), value, 0, key));
     }
 
@@ -82,8 +91,8 @@ class ReportJobTest {
 
     @Test
     void thePageFetchesNothingAndRunsNothing() throws IOException {
-        String page = page(chilled("study")).toLowerCase(java.util.Locale.ROOT);
-        for (String word : java.util.List.of("<script", "http:", "https:", "src=", "url(", "@import", "javascript:", "<link", "<iframe")) {
+        String page = page(chilled("study")).toLowerCase(Locale.ROOT);
+        for (String word : List.of("<script", "http:", "https:", "src=", "url(", "@import", "javascript:", "<link", "<iframe")) {
             assertFalse(page.contains(word), word);
         }
         assertTrue(page.contains("default-src &#39;none&#39;"));
@@ -104,6 +113,22 @@ class ReportJobTest {
         assertFalse(System.getProperty("user.name").length() > 4 && page.contains(System.getProperty("user.name")));
     }
 
+    /** The demonstration has a simulated trace for each of its 32 trials; a broken one is named and costs nothing else. */
+    @Test
+    void tracesAndTheLimiterAreShown() throws IOException {
+        Path study = DemoJob.make(Optional.of(folder.resolve("demo")));
+        Files.writeString(study.resolve("traces/trial-005.csv"), "<b>no log</b>");
+        List<Integer> read = new ArrayList<>();
+        Path file = ReportJob.write(new ReportJob.Request(study, Optional.empty(), false), read::add);
+        String page = Files.readString(file);
+        assertEquals(IntStream.rangeClosed(1, 32).boxed().toList(), read);
+        assertTrue(page.contains("What holds the device back") && page.contains("Phases of the work"));
+        assertTrue(page.contains("1 could not be read: that of trial 5."));
+        LimiterAnswer answer = Limiters.explain(TraceReading.of(LimiterJob.entries(StudyView.read(study)), List.of(), done -> {}).trials().stream()
+                .flatMap(Optional::stream).toList(), KnownLimits.NONE);
+        answer.conditions().forEach(condition -> assertTrue(page.contains("<td>" + LimiterText.name(condition.levels()) + "</td><td>" + condition.limiter().word() + "</td>")));
+    }
+
     @Test
     void aPlanWithoutTrialsHasAPageToo() throws IOException {
         Path study = folder.resolve("study");
@@ -115,7 +140,7 @@ class ReportJobTest {
     @Test
     void anotherFileMayBeNamed() throws IOException {
         Path out = folder.resolve("somewhere else.html");
-        assertEquals(out, ReportJob.write(new ReportJob.Request(chilled("study"), Optional.of(out), false)));
+        assertEquals(out, ReportJob.write(new ReportJob.Request(chilled("study"), Optional.of(out), false), read -> {}));
         assertTrue(Files.size(out) > 10_000);
     }
 }

@@ -1,5 +1,6 @@
 package coldproof.face.cli;
 
+import coldproof.job.Machine;
 import coldproof.job.ReportJob;
 import coldproof.report.json.JsonObject;
 import java.nio.file.Path;
@@ -15,7 +16,9 @@ final class ReportVerb implements Verb {
 
     @Override
     public int run(Invocation call) {
-        Path file = ReportJob.write(new ReportJob.Request(call.study(), call.path("--out"), call.flag("--names")));
+        CountProgress progress = new CountProgress(call.streams(), Machine.atHand().monotonicNanos(), ReportJob.traces(call.study()), "traces");
+        Path file = ReportJob.write(new ReportJob.Request(call.study(), call.path("--out"), call.flag("--names")), progress);
+        progress.done();
         call.answer(new JsonObject().put("report", file.toString()), "Wrote " + file + "\n");
         return ExitStatus.DONE;
     }

@@ -25,10 +25,10 @@ final class Appearance {
             .notice{border:3px solid var(--alarm);background:var(--alarmpaper);padding:.7rem 1rem;margin:1rem 0}
             .notice strong{color:var(--alarm);display:block;font-size:1.35rem;letter-spacing:.05em}
             dl{display:grid;grid-template-columns:minmax(7rem,max-content) 1fr;gap:.25rem 1rem;margin:.8rem 0}dt{color:var(--soft)}dd{margin:0}
-            .wide{overflow-x:auto;max-width:100%}table{border-collapse:collapse;margin:.4rem 0 1rem;font-size:.92rem}
-            caption{text-align:left;color:var(--soft);padding:.2rem 0}th,td{padding:.25rem .7rem .25rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--line);overflow-wrap:normal}
+            .wide{overflow-x:auto;max-width:100%}table{border-collapse:collapse;margin:.2rem 0 1rem;font-size:.92rem}
+            .caption{color:var(--soft);margin:1rem 0 0;break-after:avoid}th,td{padding:.25rem .7rem .25rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--line);overflow-wrap:normal}
             th{font-weight:600}td.number,th.number{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
-            td,th,dd,li,caption,.said{unicode-bidi:isolate}td{max-width:28rem;overflow-wrap:anywhere;min-width:2.5rem}
+            td,th,dd,li,.caption,.said{unicode-bidi:isolate}td{max-width:28rem;overflow-wrap:break-word}td.long{overflow-wrap:anywhere;min-width:9rem}
             pre{background:var(--panel);padding:.8rem;overflow-x:auto;font:.85rem/1.45 ui-monospace,monospace;white-space:pre-wrap}
             .figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,26rem),1fr));gap:1.5rem}
             figure{margin:0;min-width:0}figcaption{margin:0 0 .3rem}figcaption b{display:block}figure .words{color:var(--soft);font-size:.9rem;margin:.2rem 0}

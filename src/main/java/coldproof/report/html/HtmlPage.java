@@ -5,13 +5,17 @@ import coldproof.report.page.Block;
 import coldproof.report.page.Page;
 import coldproof.report.page.Section;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A page as one HTML file. */
 public final class HtmlPage {
     /** Nothing is fetched and nothing runs, even if a browser is asked to. */
     private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+    /** A word that a narrow column cannot hold: it may be broken anywhere. */
+    private static final Pattern LONG_WORD = Pattern.compile("\\S{25}");
     private final Markup out = new Markup();
     private int figures;
+    private int tables;
 
     private HtmlPage() {}
 
@@ -95,7 +99,10 @@ public final class HtmlPage {
     }
 
     private void grid(Block.Grid grid) {
-        out.open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", grid.caption()).open("table").element("caption", grid.caption()).open("thead").open("tr");
+        tables++;
+        String caption = "table-" + tables;
+        out.element("p", grid.caption(), "class", "caption", "id", caption).open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-labelledby", caption);
+        out.open("table", "aria-labelledby", caption).open("thead").open("tr");
         for (Block.Column column : grid.columns()) {
             if (column.number()) {
                 out.element("th", column.head(), "scope", "col", "class", "number");
@@ -107,10 +114,11 @@ public final class HtmlPage {
         for (List<String> row : grid.rows()) {
             out.open("tr");
             for (int i = 0; i < row.size(); i++) {
-                if (grid.columns().get(i).number()) {
-                    out.element("td", row.get(i), "class", "number");
-                } else {
+                String kind = grid.columns().get(i).number() ? "number" : LONG_WORD.matcher(row.get(i)).find() ? "long" : "";
+                if (kind.isEmpty()) {
                     out.element("td", row.get(i));
+                } else {
+                    out.element("td", row.get(i), "class", kind);
                 }
             }
             out.close("tr").newLine();

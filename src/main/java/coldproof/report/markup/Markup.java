@@ -17,6 +17,7 @@ public final class Markup {
     private static final Set<String> REFUSED = Set.of("script", "iframe", "object", "embed", "link", "base", "form", "foreignObject");
     /** A place in the page, or a file in this folder or below: no scheme, no host, no way up. */
     private static final Pattern PLACE_HERE = Pattern.compile("#[a-z0-9-]+|[A-Za-z0-9%_~-][A-Za-z0-9%._~-]*(/[A-Za-z0-9%_~-][A-Za-z0-9%._~-]*)*");
+    private static final Pattern UNIT_APART = Pattern.compile("(?<=\\d) (?=%|°C)");
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
     private int drawings;
@@ -85,9 +86,9 @@ public final class Markup {
         return open(name, attributes).text(text).close(name);
     }
 
-    /** Text on one line. */
+    /** Text on one line; a number keeps its percent sign or degrees beside it. */
     public Markup text(String text) {
-        isolated(Harmless.line(text));
+        isolated(UNIT_APART.matcher(Harmless.line(text)).replaceAll("\u00a0"));
         return this;
     }
 

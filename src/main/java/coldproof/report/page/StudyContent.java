@@ -2,12 +2,17 @@ package coldproof.report.page;
 
 import coldproof.plan.Plan;
 import coldproof.plan.RunSheet;
+import coldproof.reason.limiter.LimiterAnswer;
+import coldproof.reason.limiter.LimiterTrial;
 import coldproof.reason.sizing.SizingAnswer;
 import coldproof.reason.verdict.Question;
 import coldproof.reason.verdict.Verdict;
 import coldproof.study.StudyState;
+import coldproof.trace.Channel;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything a report on a study is made from.
@@ -21,11 +26,12 @@ import java.util.Optional;
  * @param deviations where the study left its plan
  * @param journalProblems what is wrong with the journal file, one sentence each
  * @param sizing what the plan can see
+ * @param traces telemetry of the trials
  * @param made by what and from which files
  * @param names whether the names people signed with are shown
  */
 public record StudyContent(Plan plan, Optional<String> planText, boolean frozen, RunSheet sheet, StudyState state, List<Judged> answers,
-        List<String> deviations, List<String> journalProblems, SizingAnswer sizing, Made made, boolean names) {
+        List<String> deviations, List<String> journalProblems, SizingAnswer sizing, Traces traces, Made made, boolean names) {
     /** Copies. */
     public StudyContent {
         answers = List.copyOf(answers);
@@ -40,6 +46,25 @@ public record StudyContent(Plan plan, Optional<String> planText, boolean frozen,
      * @param verdict the answer
      */
     public record Judged(Question question, Verdict verdict) {}
+
+    /**
+     * Telemetry of the trials.
+     *
+     * @param trials those whose trace was read, in the order run
+     * @param unread what was wrong with the others, one sentence each
+     * @param limiter what holds the device back; empty where no trace was read
+     * @param pinned channels that sit at one value, by levels of the condition
+     */
+    public record Traces(List<LimiterTrial> trials, List<String> unread, Optional<LimiterAnswer> limiter, Map<Map<String, String>, Set<Channel>> pinned) {
+        /** No telemetry. */
+        public static final Traces NONE = new Traces(List.of(), List.of(), Optional.empty(), Map.of());
+
+        /** Copies. */
+        public Traces {
+            trials = List.copyOf(trials);
+            unread = List.copyOf(unread);
+        }
+    }
 
     /**
      * What the report was made by and from.

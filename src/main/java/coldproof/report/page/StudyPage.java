@@ -19,6 +19,8 @@ public final class StudyPage {
         if (!content.state().trials().isEmpty()) {
             sections.add(measured(content));
         }
+        LimiterSection.of(content).ifPresent(sections::add);
+        TraceSection.of(content).ifPresent(sections::add);
         sections.add(PlanSection.of(content));
         sections.add(deviations(content));
         sections.add(SafetySection.of(content));

@@ -54,6 +54,17 @@ public sealed interface Mark {
     record Reach(double at, double low, double middle, double high, Along along, Ink ink, Weight weight) implements Mark {}
 
     /**
+     * A filled bar along the horizontal axis.
+     *
+     * @param at its middle on the vertical axis
+     * @param low where it begins
+     * @param high where it ends
+     * @param half half of its height, on the vertical axis
+     * @param ink colour
+     */
+    record Bar(double at, double low, double high, double half, Ink ink) implements Mark {}
+
+    /**
      * A shaded stretch of an axis across the whole plot.
      *
      * @param along the axis
@@ -108,7 +119,9 @@ public sealed interface Mark {
         /** Dashed. */
         DASHED,
         /** Dotted. */
-        DOTTED
+        DOTTED,
+        /** Dashes and dots in turn. */
+        DASHED_DOTTED
     }
 
     /** How bold an interval is. */

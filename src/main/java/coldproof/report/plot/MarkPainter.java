@@ -2,6 +2,7 @@ package coldproof.report.plot;
 
 import coldproof.report.markup.Markup;
 import java.util.List;
+import java.util.Locale;
 
 /** Paints the marks of a plot. */
 final class MarkPainter {
@@ -20,9 +21,11 @@ final class MarkPainter {
         if (mark instanceof Mark.Points points) {
             points(points);
         } else if (mark instanceof Mark.Line line) {
-            path(line(line.places()), "line " + line.stroke().name().toLowerCase(java.util.Locale.ROOT) + " s-" + line.ink().code());
+            path(line(line.places()), "line " + line.stroke().name().toLowerCase(Locale.ROOT) + " s-" + line.ink().code());
         } else if (mark instanceof Mark.Reach reach) {
             reach(reach);
+        } else if (mark instanceof Mark.Bar bar) {
+            rectangle(at.x(bar.low()), at.y(bar.at() + bar.half()), at.x(bar.high()), at.y(bar.at() - bar.half()), "bar f-" + bar.ink().code());
         } else if (mark instanceof Mark.Band band) {
             band(band);
         } else if (mark instanceof Mark.Rule rule) {
@@ -83,19 +86,22 @@ final class MarkPainter {
         if (to <= from) {
             return;
         }
-        String[] box = upright ? new String[] {n(from), n(at.top()), n(to - from), n(at.height())} : new String[] {n(at.left()), n(from), n(at.width()), n(to - from)};
-        out.open("rect", "x", box[0], "y", box[1], "width", box[2], "height", box[3], "class", "band f-" + band.ink().code()).close("rect");
+        rectangle(upright ? from : at.left(), upright ? at.top() : from, upright ? to : at.right(), upright ? at.bottom() : to, "band f-" + band.ink().code());
         if (!band.label().isEmpty()) {
             out.element("text", band.label(), "x", upright ? n((from + to) / 2) : n(at.left() + 5), "y", n(upright ? at.top() + 14 : from + 14),
                     "class", upright ? "middle" : "start");
         }
     }
 
+    private void rectangle(double left, double top, double right, double bottom, String appearance) {
+        out.open("rect", "x", n(left), "y", n(top), "width", n(right - left), "height", n(bottom - top), "class", appearance).close("rect");
+    }
+
     private void rule(Mark.Rule rule) {
         double place = rule.along() == Mark.Along.X ? at.x(rule.value()) : at.y(rule.value());
         String path = rule.along() == Mark.Along.X ? "M" + n(place) + " " + n(at.top()) + "V" + n(at.bottom())
                 : "M" + n(at.left()) + " " + n(place) + "H" + n(at.right());
-        path(path, "line " + rule.stroke().name().toLowerCase(java.util.Locale.ROOT) + " s-" + rule.ink().code());
+        path(path, "line " + rule.stroke().name().toLowerCase(Locale.ROOT) + " s-" + rule.ink().code());
     }
 
     private void ribbon(Mark.Ribbon ribbon) {

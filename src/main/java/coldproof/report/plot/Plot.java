@@ -53,8 +53,12 @@ public record Plot(String title, String description, Axis x, Axis y, List<Mark> 
         DASHED,
         /** A dotted line. */
         DOTTED,
+        /** A line of dashes and dots. */
+        DASHED_DOTTED,
         /** A shaded stretch. */
         BAND,
+        /** A filled bar. */
+        BAR,
         /** An interval with its ends. */
         REACH
     }

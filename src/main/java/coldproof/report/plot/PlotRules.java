@@ -11,7 +11,8 @@ public final class PlotRules {
             .plot .apart{unicode-bidi:isolate}
             .plot .frame{fill:none;stroke:var(--ink);stroke-width:1.2}.plot .grid{fill:none;stroke:var(--line);stroke-width:1}
             .plot .line{fill:none;stroke-linejoin:round;stroke-width:1.8}.plot .fine{stroke-width:.9;opacity:.75}.plot .bold{stroke-width:3.2}
-            .plot .dashed{stroke-dasharray:7 4}.plot .dotted{stroke-dasharray:1.6 4;stroke-linecap:round;stroke-width:2.2}
+            .plot .dashed{stroke-dasharray:7 4}.plot .dashed_dotted{stroke-dasharray:9 3 2 3}
+            .plot .dotted{stroke-dasharray:1.6 4;stroke-linecap:round;stroke-width:2.2}
             .plot .open{fill:none;stroke-width:1.6}.plot .dot{stroke:var(--paper);stroke-width:.8}.plot .band{opacity:.16}
             """;
 

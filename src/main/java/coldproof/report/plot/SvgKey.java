@@ -16,7 +16,9 @@ public final class SvgKey {
             case LINE -> path(out, "line plain" + stroke, "M2 9H32");
             case DASHED -> path(out, "line dashed" + stroke, "M2 9H32");
             case DOTTED -> path(out, "line dotted" + stroke, "M2 9H32");
+            case DASHED_DOTTED -> path(out, "line dashed_dotted" + stroke, "M2 9H32");
             case BAND -> path(out, "band" + fill, "M2 2H32V16H2Z");
+            case BAR -> path(out, "bar" + fill, "M2 4H32V14H2Z");
             case REACH -> {
                 path(out, "line plain" + stroke, "M4 9H30M4 4V14M30 4V14");
                 path(out, "dot" + fill, Shape.DIAMOND.path(17, 9, 4));

@@ -163,7 +163,8 @@ public final class TracePlot {
         out.append(" ".repeat(MARGIN)).append("s from the start of the work\n");
     }
 
-    static String unit(Channel channel) {
+    /** The unit a channel is kept in. */
+    public static String unit(Channel channel) {
         return switch (channel.kind()) {
             case TIME -> "s";
             case TEMPERATURE -> "°C";

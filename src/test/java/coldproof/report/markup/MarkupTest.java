@@ -37,7 +37,7 @@ class MarkupTest {
     /** HTML Living Standard section 4.5.24: bdi keeps a run apart so that it does not reorder the digits beside it. */
     @Test
     void lettersFromRightToLeftAreKeptApart() {
-        assertEquals("<p>gain <bdi>\u05d7\u05d5\u05e8\u05e3 \u05e7\u05e8</bdi> 3 %</p>", text("gain \u05d7\u05d5\u05e8\u05e3 \u05e7\u05e8 3 %"));
+        assertEquals("<p>gain <bdi>\u05d7\u05d5\u05e8\u05e3 \u05e7\u05e8</bdi> 3\u00a0%</p>", text("gain \u05d7\u05d5\u05e8\u05e3 \u05e7\u05e8 3 %"));
     }
 
     @Test

@@ -1,0 +1,89 @@
+package coldproof.report.page;
+
+import coldproof.reason.limiter.Hypothesis;
+import coldproof.reason.limiter.LimiterAnswer;
+import coldproof.reason.limiter.Prediction;
+import coldproof.report.text.Figures;
+import coldproof.report.text.LimiterText;
+import coldproof.trace.Channel;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What holds the device back under each condition, and which explanations are ruled out by what. */
+final class LimiterSection {
+    private LimiterSection() {}
+
+    static Optional<Section> of(StudyContent content) {
+        return content.traces().limiter().map(LimiterSection::section);
+    }
+
+    private static Section section(LimiterAnswer answer) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(conditions(answer));
+        for (LimiterAnswer.OfCondition condition : answer.conditions()) {
+            List<String> points = new ArrayList<>(condition.evidence());
+            condition.headroom().ifPresent(headroom -> points.add(LimiterText.headroom(headroom)));
+            if (!points.isEmpty()) {
+                blocks.add(new Block.Prose(LimiterText.name(condition.levels()) + ": " + LimiterText.sentence(condition) + ". What was found:"));
+                blocks.add(new Block.Points(points));
+            }
+        }
+        if (!answer.ruledOut().isEmpty()) {
+            blocks.add(new Block.Prose("Ruled out:"));
+            blocks.add(new Block.Points(answer.ruledOut()));
+        }
+        if (!answer.remarks().isEmpty()) {
+            blocks.add(new Block.Prose("Keep in mind:"));
+            blocks.add(new Block.Points(answer.remarks()));
+        }
+        blocks.add(new Block.Prose("Next: " + answer.next()));
+        predictions(answer.predictions(), blocks);
+        return new Section("limiter", "What holds the device back", blocks);
+    }
+
+    private static Block conditions(LimiterAnswer answer) {
+        List<List<String>> rows = new ArrayList<>();
+        for (LimiterAnswer.OfCondition condition : answer.conditions()) {
+            Channel power = condition.sustained().containsKey(Channel.PACKAGE_POWER) ? Channel.PACKAGE_POWER : Channel.SYSTEM_POWER;
+            rows.add(List.of(LimiterText.name(condition.levels()), condition.limiter().word(), Figures.fixed(100 * condition.confidence(), 0) + " %",
+                    Integer.toString(condition.trials()), Figures.fixed(condition.boostSeconds(), 1), sustained(condition, power), sustained(condition, Channel.CLOCK),
+                    sustained(condition, Channel.DIE_TEMPERATURE), sustained(condition, Channel.FAN), Figures.fixed(condition.kelvinsPerWatt(), 2)));
+        }
+        return new Block.Grid("The limiter under each condition, and what was sustained", List.of(Block.Column.words("condition"), Block.Column.words("limiter"),
+                Block.Column.numbers("confidence"), Block.Column.numbers("trials"), Block.Column.numbers("boost, s"), Block.Column.numbers("power, W"),
+                Block.Column.numbers("clock, MHz"), Block.Column.numbers("die, °C"), Block.Column.numbers("fan, rpm"), Block.Column.numbers("die to air, K/W")), rows);
+    }
+
+    private static String sustained(LimiterAnswer.OfCondition condition, Channel channel) {
+        return TraceSection.level(condition.sustained().getOrDefault(channel, Double.NaN));
+    }
+
+    /** One row for each change and quantity, one column for each explanation: what it predicted, and whether that was seen. */
+    private static void predictions(List<Prediction> predictions, List<Block> blocks) {
+        Map<List<String>, Map<Hypothesis, String>> rows = new LinkedHashMap<>();
+        for (Prediction prediction : predictions) {
+            rows.computeIfAbsent(List.of(LimiterText.name(prediction.levels()), prediction.change(), prediction.quantity(), prediction.observed()),
+                    row -> new EnumMap<>(Hypothesis.class)).put(prediction.hypothesis(), prediction.predicted() + ": " + prediction.result().word());
+        }
+        if (rows.isEmpty()) {
+            return;
+        }
+        List<Block.Column> columns = new ArrayList<>(List.of(Block.Column.words("from"), Block.Column.words("change"), Block.Column.words("quantity"), Block.Column.words("observed")));
+        for (Hypothesis hypothesis : Hypothesis.values()) {
+            columns.add(Block.Column.words("if " + hypothesis.word()));
+        }
+        List<List<String>> cells = new ArrayList<>();
+        rows.forEach((row, predicted) -> {
+            List<String> line = new ArrayList<>(row);
+            for (Hypothesis hypothesis : Hypothesis.values()) {
+                line.add(predicted.getOrDefault(hypothesis, ""));
+            }
+            cells.add(line);
+        });
+        blocks.add(new Block.Grid("What each explanation predicts of every change that was made, and whether it was seen", columns, cells));
+    }
+}
