@@ -82,7 +82,7 @@ public final class PlanSize {
                 ? OptionalDouble.of(precision.get().standardErrorLog() * DetectableEffect.noncentrality(precision.get().degreesOfFreedom(),
                         plan.errors().falseAlarm(), Tail.TWO, plan.errors().power()))
                 : OptionalDouble.empty();
-        return new Size(Layout.Kind.SESSIONS, plan.claim(), effect, List.of(sheet.sessions(), sheet.sessions()), sheet.positions().size(),
+        return new Size(Layout.Kind.SESSIONS, plan.claim(), effect, List.of(sheet.sessions()), sheet.positions().size(),
                 precision.map(PlanPrecision::degreesOfFreedom).orElse(0.0), precision.map(found -> found.power(plan, effect)).orElse(Double.NaN),
                 OptionalDouble.empty(), detectable, OptionalDouble.empty(), orders.smallestP(), List.of());
     }

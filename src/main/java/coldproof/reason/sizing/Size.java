@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * @param layout arrangement
  * @param claim what is to be shown
  * @param logEffect the true change, natural log
- * @param perLevel sessions or trials of baseline and changed level; one number of pairs
+ * @param perLevel sessions or trials of baseline and changed level; one number of pairs, and of sessions that hold both levels
  * @param trialsTotal all trials
  * @param degreesOfFreedom of the test
  * @param power at this size
