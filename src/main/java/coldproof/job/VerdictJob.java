@@ -2,15 +2,21 @@ package coldproof.job;
 
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
+import coldproof.reason.looks.LookSchedule;
 import coldproof.reason.verdict.Compared;
 import coldproof.reason.verdict.Comparisons;
+import coldproof.reason.verdict.LookedVerdicts;
 import coldproof.reason.verdict.Observation;
 import coldproof.reason.verdict.Question;
 import coldproof.reason.verdict.RunOrders;
 import coldproof.reason.verdict.Verdict;
+import coldproof.study.StudyState;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.IntPredicate;
 
 /** Judges a study, or a table of trials made elsewhere. */
 public final class VerdictJob {
@@ -56,11 +62,23 @@ public final class VerdictJob {
     public static List<Answer> ofStudy(StudyView study) {
         Plan plan = study.plan();
         List<Question> asked = plan.compare().against().stream().map(against -> question(study, against)).toList();
-        return answers(asked, study.observations(), RunOrders.of(plan), plan.seed(), study.deviations());
+        if (plan.looks() == 1) {
+            return answers(asked, study.observations(), RunOrders.of(plan), plan.seed(), study.deviations());
+        }
+        List<Compared> compared = LookedVerdicts.judge(asked, LookSchedule.of(plan, study.sheet()), study.observations(), settled(study.state()),
+                RunOrders.of(plan), new SplittableRandom(plan.seed()));
+        return compared.stream().map(one -> new Answer(one, study.deviations())).toList();
     }
 
     private static List<Answer> answers(List<Question> asked, List<Observation> trials, RunOrders orders, long seed, List<String> deviations) {
         return Comparisons.judge(asked, trials, orders, new SplittableRandom(seed)).stream().map(compared -> new Answer(compared, deviations)).toList();
+    }
+
+    /** Whether the trial at a place of the run sheet was run or skipped. */
+    private static IntPredicate settled(StudyState state) {
+        Set<Integer> settled = new HashSet<>(state.skipped().keySet());
+        state.trials().forEach(trial -> settled.add(trial.position()));
+        return settled::contains;
     }
 
     /** The question of a plan for one changed level. */

@@ -8,6 +8,9 @@ import coldproof.plan.Plan;
 import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
 import coldproof.quantity.LogRatio;
+import coldproof.reason.looks.LookCost;
+import coldproof.reason.looks.LookSchedule;
+import coldproof.reason.looks.PlannedEffects;
 import coldproof.reason.orders.DrawnOrders;
 import coldproof.stats.Tail;
 import coldproof.stats.power.DetectableEffect;
@@ -17,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.SplittableRandom;
 
 /** What a plan can see, how long it takes, and what its wanted power would take. */
 public final class PlanSize {
@@ -26,6 +30,20 @@ public final class PlanSize {
 
     /** Judges a plan with its run sheet. */
     public static SizingAnswer of(Plan plan, RunSheet sheet) {
+        if (plan.looks() == 1) {
+            return judgedOnce(plan, sheet);
+        }
+        LookSchedule schedule = LookSchedule.of(plan, sheet);
+        SizingAnswer once = judgedOnce(plan, sheet);
+        if (!schedule.looksEarly()) {
+            return once.warning(new Warning("looks-left-out", "The plan asks for " + plan.looks()
+                    + " looks, but no trials short of the last ones could carry a verdict: it is judged once, at the end."));
+        }
+        double power = once.size().map(Size::power).orElse(Double.NaN);
+        return once.with(LookCost.of(schedule, plan.errors().falseAlarm(), plan.errors().power(), power, new SplittableRandom(plan.seed())));
+    }
+
+    private static SizingAnswer judgedOnce(Plan plan, RunSheet sheet) {
         StudyMinutes minutes = minutes(plan, sheet);
         List<Warning> warnings = new ArrayList<>();
         RandomisationScheme orders = DrawnOrders.of(plan);

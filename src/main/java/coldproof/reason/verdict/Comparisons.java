@@ -24,8 +24,12 @@ public final class Comparisons {
      * @param trials of any level
      */
     public static List<Compared> judge(List<Question> questions, List<Observation> trials, RunOrders orders, RandomGenerator chance) {
+        return judge(questions, trials, orders, chance, ErrorRates.of(questions.get(0)));
+    }
+
+    /** The same at other error rates than the question's. */
+    static List<Compared> judge(List<Question> questions, List<Observation> trials, RunOrders orders, RandomGenerator chance, ErrorRates rates) {
         List<Verdicts> each = questions.stream().map(question -> new Verdicts(question, trials, orders, chance)).toList();
-        ErrorRates rates = ErrorRates.of(questions.get(0));
         if (each.size() == 1) {
             Verdict alone = each.get(0).verdict(Ruler.alone(rates));
             OptionalDouble p = alone.estimate().isPresent() ? OptionalDouble.of(alone.estimate().get().p()) : OptionalDouble.empty();

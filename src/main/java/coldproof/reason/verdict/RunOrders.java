@@ -22,25 +22,35 @@ import java.util.random.RandomGenerator;
  */
 public final class RunOrders {
     private final Optional<Plan> plan;
+    private final boolean wanted;
 
-    private RunOrders(Optional<Plan> plan) {
+    private RunOrders(Optional<Plan> plan, boolean wanted) {
         this.plan = plan;
+        this.wanted = wanted;
+    }
+
+    /** No randomisation test is wanted. */
+    static RunOrders untested() {
+        return new RunOrders(Optional.empty(), false);
     }
 
     /** Nothing more is known than that levels were put to sessions, pairs or trials by lot. */
     public static RunOrders unknown() {
-        return new RunOrders(Optional.empty());
+        return new RunOrders(Optional.empty(), true);
     }
 
     /** The orders a plan draws from. */
     public static RunOrders of(Plan plan) {
-        return new RunOrders(Optional.of(plan));
+        return new RunOrders(Optional.of(plan), true);
     }
 
     /** One value to be re-assigned. */
     private record Unit(double score, boolean against) {}
 
     Optional<Randomisation> test(Question question, Stratum stratum, Arrangement arrangement, RandomGenerator chance) {
+        if (!wanted) {
+            return Optional.empty();
+        }
         Optional<RandomisationTest> test = switch (stratum) {
             case BETWEEN_SESSIONS -> between(question, arrangement);
             case WITHIN_SESSIONS -> within(question, arrangement);

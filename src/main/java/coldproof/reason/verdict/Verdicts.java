@@ -76,6 +76,17 @@ public final class Verdicts {
                 && (arrangement.onlySession().isPresent() || judgeByCarriedIn()));
     }
 
+    /** The test of these trials alone; empty where they cannot carry a verdict of their own noise. */
+    Optional<Estimate> estimate() {
+        return standsAlone() ? Optional.of(analysis(new Analyst(question, arrangement)).estimate()).filter(estimate -> !estimate.isWithoutNoise())
+                : Optional.empty();
+    }
+
+    /** No verdict yet, for a reason that does not lie in the trials. */
+    Verdict tooEarly(String reason) {
+        return cannotCarry(reason, MoreNeeded.NOTHING, Ruler.alone(ErrorRates.of(question)));
+    }
+
     Stratum stratum() {
         return stratum;
     }

@@ -18,6 +18,7 @@ public final class SizingJson {
         json.put("wantedPower", answer.wantedPower()).put("mattersPercent", answer.mattersPercent());
         json.put("needed", answer.needed().map(size -> size(new JsonObject(), size)));
         json.put("minutes", new JsonObject().put("total", answer.minutes().total()).put("outdoors", answer.minutes().outdoors()));
+        answer.looks().ifPresent(cost -> json.put("looks", LooksJson.of(cost)));
         return json.put("warnings", answer.warnings().stream().map(SizingJson::warning).toList());
     }
 

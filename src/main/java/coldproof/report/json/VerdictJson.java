@@ -27,8 +27,9 @@ public final class VerdictJson {
         if (compared.size() > 1) {
             json.put("against", deciding.question().against());
             json.put("comparisons", compared.stream().map(one -> of(one.verdict(), deviations).put("against", one.question().against())
-                    .put("adjustedP", one.adjustedP()).put("adjustment", one.adjustment())).toList());
+                    .put("adjustedP", one.adjustedP()).put("adjustment", one.adjustment()).put("looks", one.looks().map(LooksJson::of))).toList());
         }
+        deciding.looks().ifPresent(looks -> json.put("looks", LooksJson.of(looks)));
         return json;
     }
 

@@ -15,7 +15,7 @@ public final class ComparisonsText {
     public static String of(List<Compared> compared, List<String> deviations, int columns) {
         Compared first = compared.get(0);
         if (compared.size() == 1) {
-            return VerdictText.of(first.question(), first.verdict(), deviations, columns);
+            return one(first, deviations, columns);
         }
         StringBuilder out = new StringBuilder();
         out.append(Comparisons.deciding(compared).verdict().decision().words()).append("   ").append(compared.size()).append(" changes of ")
@@ -29,9 +29,14 @@ public final class ComparisonsText {
             Compared one = compared.get(i);
             boolean last = i == compared.size() - 1;
             out.append('\n').append(Harmless.line(one.question().against())).append(": ")
-                    .append(VerdictText.of(one.question(), one.verdict(), last ? deviations : List.of(), columns));
+                    .append(one(one, last ? deviations : List.of(), columns));
         }
         return out.toString();
+    }
+
+    private static String one(Compared one, List<String> deviations, int columns) {
+        String looks = one.looks().map(report -> "\n" + LooksText.of(report, columns)).orElse("");
+        return VerdictText.of(one.question(), one.verdict(), List.of(), columns) + looks + VerdictText.deviations(deviations, columns);
     }
 
     private static void row(TextTable table, Compared one) {

@@ -21,6 +21,7 @@ public final class SizingText {
         if (!time.isEmpty()) {
             out.append(time).append('\n');
         }
+        answer.looks().ifPresent(cost -> out.append(LooksText.of(cost, columns)));
         for (Warning warning : answer.warnings()) {
             StringBuilder wrapped = new StringBuilder();
             Wrap.indented("look: " + warning.text(), "  ", columns, wrapped);

@@ -30,8 +30,7 @@ public final class VerdictText {
         text.numbers();
         text.settle();
         text.checks();
-        text.deviations(deviations);
-        return text.out.toString();
+        return text.out.append(deviations(deviations, columns)).toString();
     }
 
     /** What stands above the verdict on a study: its question, its device, and whether its data are simulated. */
@@ -106,14 +105,16 @@ public final class VerdictText {
         }
     }
 
-    private void deviations(List<String> deviations) {
+    /** Where the study left its plan; empty where it did not. */
+    static String deviations(List<String> deviations, int columns) {
         if (deviations.isEmpty()) {
-            return;
+            return "";
         }
-        out.append("\nDeviations from the frozen plan:\n");
+        StringBuilder out = new StringBuilder("\nDeviations from the frozen plan:\n");
         for (String deviation : deviations) {
             Wrap.indented(Harmless.line(deviation), "  ", columns, out);
         }
+        return out.toString();
     }
 
     private void line(String label, String text) {

@@ -158,7 +158,7 @@ public final class SequentialBoundary {
     }
 
     /** Probability of stopping at each look on either side, with a drift. */
-    double[] stopped(double drift) {
+    public double[] stopped(double drift) {
         double[] stopped = crossedAbove(drift);
         if (tail == Tail.TWO) {
             double[] below = crossedAbove(-drift);

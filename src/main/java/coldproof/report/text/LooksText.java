@@ -1,0 +1,55 @@
+package coldproof.report.text;
+
+import coldproof.quantity.Interval;
+import coldproof.quantity.LogRatio;
+import coldproof.reason.looks.LookCost;
+import coldproof.reason.verdict.LookReport;
+
+/** Looks before the end of a study, for people. */
+final class LooksText {
+    private LooksText() {}
+
+    /** What looking did to a verdict. */
+    static String of(LookReport report, int columns) {
+        StringBuilder out = new StringBuilder(Wrap.at(columns, "Looks: " + report.taken().size() + " of " + report.planned() + " taken"
+                + (report.taken().isEmpty() ? "." : "; each is held against its own bound, so that all together keep the false alarm.")));
+        if (!report.taken().isEmpty()) {
+            TextTable table = new TextTable(">look", ">" + report.unitWord() + "s", ">information", ">t", ">bound", ">p needed", ">spent", "says");
+            report.taken().forEach(look -> table.row(Integer.toString(look.number()), Integer.toString(look.units()), Figures.share(look.fraction()),
+                    Figures.fixed(look.t(), 2), Figures.fixed(look.bound(), 2), Figures.probability(look.nominalP()), Figures.probability(look.spent()),
+                    look.word().words()));
+            out.append(table.text("  "));
+        }
+        StringBuilder words = new StringBuilder();
+        report.decidedAt().ifPresent(look -> words.append("The study could stop at look ").append(look.number()).append(". "));
+        report.adjusted().ifPresent(adjusted -> words.append("Allowing for the looks the change is ").append(adjusted(adjusted)).append(". "));
+        report.chance().ifPresent(chance -> words.append("If the change is just what matters, going on shows a gain with a chance of ")
+                .append(Figures.share(chance)).append(report.isFutile() ? ": hardly worth it, though going on costs no false alarms. " : ". "));
+        words.append(report.next());
+        if (!words.isEmpty()) {
+            Wrap.indented(words.toString(), "  ", columns, out);
+        }
+        return out.toString();
+    }
+
+    private static String adjusted(LookReport.Adjusted adjusted) {
+        Interval percent = adjusted.interval().logToPercent();
+        return Figures.change(LogRatio.toPercent(adjusted.log())) + " (" + Figures.given(100 * percent.level()) + " interval " + Figures.change(percent.low())
+                + " to " + Figures.change(percent.high()) + ", " + Figures.pValue(adjusted.p()) + ")";
+    }
+
+    /** What looks cost and save, when planning. */
+    static String of(LookCost cost, int columns) {
+        StringBuilder out = new StringBuilder("Looks:\n");
+        TextTable table = new TextTable(">look", ">after " + cost.unitWord(), ">information", ">p needed", ">spent");
+        cost.looks().forEach(bound -> table.row(Integer.toString(bound.point().number()), Integer.toString(bound.point().units()),
+                Figures.share(bound.point().fraction()), Figures.probability(bound.nominalP()), Figures.probability(bound.spent())));
+        out.append(table.text("  "));
+        String power = Double.isNaN(cost.power()) ? "" : " With these looks the power is " + Figures.share(cost.power()) + ".";
+        String ifChange = Double.isNaN(cost.expectedUnitsIfChange()) ? "" : ", " + Figures.fixed(cost.expectedUnitsIfChange(), 1) + " if it is there";
+        Wrap.indented("For the same power looking takes at most " + Figures.fixed(cost.inflation(), 3) + " times as many " + cost.unitWord() + "s." + power
+                + " On average " + Figures.fixed(cost.expectedUnitsIfNone(), 1) + " " + cost.unitWord() + "s are run if there is no change" + ifChange + ".",
+                "  ", columns, out);
+        return out.toString();
+    }
+}

@@ -1,0 +1,139 @@
+package coldproof.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldproof.plan.Position;
+import coldproof.reason.looks.LookCost;
+import coldproof.reason.looks.LookPoint;
+import coldproof.reason.looks.LookSchedule;
+import coldproof.reason.sizing.SizingAnswer;
+import coldproof.reason.verdict.Compared;
+import coldproof.reason.verdict.Decision;
+import coldproof.reason.verdict.LookReport;
+import coldproof.reason.verdict.Word;
+import coldproof.report.json.VerdictJson;
+import coldproof.report.text.ComparisonsText;
+import coldproof.stats.Tail;
+import coldproof.stats.sequential.SequentialBoundary;
+import coldproof.stats.sequential.Spending;
+import coldproof.study.Source;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A study of the invented workshop whose plan has a look before the end: sessions 6 of 8, then all. */
+class StudyLooksTest {
+    @TempDir
+    Path folder;
+
+    private TestBench bench;
+
+    @BeforeEach
+    void freeze() {
+        bench = new TestBench(folder.resolve("study"), ReadyPlans.text("chilled-air").replace("looks: 1", "looks: 2"));
+    }
+
+    private StudyView view() {
+        return StudyView.read(bench.folder());
+    }
+
+    /** Runs the next sessions with a true gain; a session's luck and a trial's depend on their places alone. */
+    private void run(int from, int to, double gain) {
+        run(from, to, gain, 0.006);
+    }
+
+    private void run(int from, int to, double gain, double noise) {
+        try (BenchStudy study = BenchStudy.open(bench.folder(), bench.machine())) {
+            for (int session = from; session <= to; session++) {
+                for (Position position : study.view().sheet().ofSession(session)) {
+                    double luck = noise * Math.sin(5.1 * session) + noise * Math.sin(7.3 * position.number());
+                    double score = 40 * Math.exp(luck) * (position.levels().get("ambient").equals("chilled") ? 1 + gain : 1);
+                    study.record(position, score, List.of(), Optional.empty(), OffsetDateTime.parse("2026-01-14T12:00:00Z"), 60, Source.SIMULATED);
+                }
+            }
+        }
+    }
+
+    private Compared verdict() {
+        return VerdictJob.ofStudy(view()).get(0).compared();
+    }
+
+    @Test
+    void theLookLiesWhereBothLevelsHaveTwoSessions() {
+        List<LookPoint> points = LookSchedule.of(view().plan(), view().sheet()).points();
+        assertEquals(List.of(6, 8), points.stream().map(LookPoint::units).toList());
+        assertEquals(0.75, points.get(0).fraction(), 1e-12); // 3 + 3 of 4 + 4 sessions
+        assertEquals(4, points.get(0).degreesOfFreedom());
+    }
+
+    @Test
+    void nothingIsDecidedBeforeTheFirstLook() {
+        run(1, 5, 0.2);
+        Compared early = verdict();
+        assertEquals(Word.UNDECIDED, early.verdict().word());
+        assertTrue(early.verdict().reason().contains("first look after session 6 of 8"), early.verdict().reason());
+        assertTrue(early.looks().orElseThrow().taken().isEmpty());
+    }
+
+    @Test
+    void aClearGainStopsTheStudyAtItsLookAndStandsUntilTheNext() {
+        run(1, 6, 0.06);
+        Compared look = verdict();
+        LookReport report = look.looks().orElseThrow();
+        assertEquals(Word.GAIN, look.verdict().word());
+        SequentialBoundary boundary = SequentialBoundary.spending(Spending.OBRIEN_FLEMING_LIKE, 0.05, Tail.TWO, 0.75);
+        assertEquals(1 - boundary.nominalP(0), look.verdict().interval().orElseThrow().level(), 1e-12);
+        assertEquals(boundary.spent(0), report.taken().get(0).spent(), 1e-15);
+        assertEquals(1, report.decidedAt().orElseThrow().number());
+        LookReport.Adjusted adjusted = report.adjusted().orElseThrow();
+        assertEquals(look.verdict().estimate().orElseThrow().log(), adjusted.log(), 1e-9); // stopped at the first look: nothing to allow for
+        assertEquals(0.95, adjusted.interval().level(), 1e-12);
+        run(7, 7, -0.5);
+        assertEquals(look.verdict().interval(), verdict().verdict().interval()); // between looks the verdict is that of the look
+    }
+
+    @Test
+    void theLastLookSpendsWhatIsLeft() {
+        run(1, 8, 0.022);
+        Compared end = verdict();
+        LookReport report = end.looks().orElseThrow();
+        assertEquals(2, report.taken().size());
+        assertEquals(0.05, report.taken().get(1).spent(), 1e-15);
+        assertTrue(end.verdict().interval().orElseThrow().level() > 0.955, "a little less than 5 % is left: " + end.verdict().interval());
+        assertEquals("", report.next());
+    }
+
+    @Test
+    void whatCannotComeRightIsCalledFutileAndStaysUndecided() {
+        run(1, 6, 0.02, 0.03); // the luck of the sessions is against it: about -2 % is seen
+        Compared look = verdict();
+        assertEquals(Decision.UNDECIDED, look.verdict().decision());
+        assertTrue(look.looks().orElseThrow().isFutile(), look.looks().toString());
+        assertFalse(look.looks().orElseThrow().adjusted().isPresent());
+    }
+
+    @Test
+    void theLooksAreInTextAndJson() {
+        run(1, 6, 0.06);
+        String text = ComparisonsText.of(List.of(verdict()), List.of(), 80);
+        assertTrue(text.contains("Looks: 1 of 2 taken"), text);
+        assertTrue(text.lines().allMatch(line -> line.length() <= 80), text);
+        String json = VerdictJson.of(List.of(verdict()), List.of()).toText();
+        assertTrue(json.contains("\"looks\":{\"planned\":2,\"spending\":\"obrien-fleming-like\",\"taken\":[{\"look\":1,\"units\":6,"), json);
+    }
+
+    @Test
+    void aPlanWithLooksIsSizedWithThem() {
+        SizingAnswer answer = RunsJob.ofStudy(view());
+        LookCost cost = answer.looks().orElseThrow();
+        assertEquals(2, cost.looks().size());
+        assertTrue(cost.inflation() > 1 && cost.inflation() < 1.03, "inflation " + cost.inflation());
+        assertTrue(cost.power() < answer.size().orElseThrow().power());
+    }
+}
