@@ -7,6 +7,7 @@ import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.QuantityText;
 import coldproof.quantity.Refused;
+import coldproof.reason.safety.Phase;
 import coldproof.study.Source;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -50,15 +52,19 @@ public final class RecordJob {
     /**
      * Runs the next trial of an open study.
      *
+     * @param pass what the person brings to the safety gate
+     * @param remarks takes sentences of the safety gate that hold nothing up
      * @return the trial; empty when none is left
-     * @throws Refused if the command cannot be started, fails, takes too long, or its score cannot be found; nothing is recorded then
+     * @throws Refused if the safety gate stays shut, or the command cannot be started, fails, takes too long, or its score cannot be found; no
+     *     trial is recorded then
      */
-    public static Optional<Recorded> next(BenchStudy study, Machine machine, Request request) {
+    public static Optional<Recorded> next(BenchStudy study, Machine machine, Request request, SafetyGate.Pass pass, Consumer<String> remarks) {
         Optional<Position> next = study.view().next();
         if (next.isEmpty()) {
             return Optional.empty();
         }
         Position position = next.get();
+        SafetyGate.pass(study, position, Phase.RUNNING, pass, machine.wall().instant()).remarks().forEach(remarks);
         Workload workload = study.view().plan().workload();
         List<String> command = command(request, workload, position, study);
         Optional<Pattern> pattern = request.scorePattern().or(workload::scorePattern).map(RecordJob::pattern);

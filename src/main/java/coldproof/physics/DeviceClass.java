@@ -1,5 +1,8 @@
 package coldproof.physics;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /**
  * Kinds of devices with the time constant typical of each, until one is measured.
  *
@@ -39,6 +42,11 @@ public enum DeviceClass {
     /** The word a person writes. */
     public String word() {
         return word;
+    }
+
+    /** The class of a word. */
+    public static Optional<DeviceClass> of(String word) {
+        return Arrays.stream(values()).filter(one -> one.word.equals(word)).findFirst();
     }
 
     /** Its typical time constant when brought into a room in a bag. */

@@ -1,12 +1,16 @@
 package coldproof.face.cli;
 
 import coldproof.job.CautionJob;
+import coldproof.job.Machine;
+import coldproof.job.PlaceText;
 import coldproof.physics.DeviceClass;
+import coldproof.physics.Site;
 import coldproof.reason.safety.Phase;
 import coldproof.reason.safety.SafetyCard;
 import coldproof.report.json.CautionJson;
 import coldproof.report.text.CautionText;
 import coldproof.report.text.FieldCardText;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -18,18 +22,31 @@ final class CautionVerb implements Verb {
     public void describe(CommandSpec spec) {
         SafetyOptions.describe(spec);
         Options.value(spec, "--phase", String.join("|", Phase.words()), "Only the part of the job about to begin (default: the whole outing).");
+        Options.value(spec, "--place", "LATITUDE,LONGITUDE", "Where the test air is, for the sun, such as 47.61,12.32 (default: as the study says).");
+        Options.value(spec, "--at", "TIME", "When it begins, for the sun, such as 15:30 or 2026-01-14T15:30 (default: now).");
         Options.flag(spec, "--card", "The field card: one page to print and take along.");
-        Options.value(spec, "--device-class", String.join("|", deviceWords()), "Kind of device, for how fast it warms up (default: laptop).");
+        Options.value(spec, "--device-class", String.join("|", deviceWords()), "Kind of device, for how fast it warms up (default: as the study says, else laptop).");
     }
 
     @Override
     public int run(Invocation call) {
         Optional<Phase> phase = call.has("--phase") ? Phase.of(call.word("--phase", Phase.words(), "")) : Optional.empty();
-        String device = call.word("--device-class", deviceWords(), DeviceClass.LAPTOP.word());
-        DeviceClass deviceClass = Arrays.stream(DeviceClass.values()).filter(one -> one.word().equals(device)).findFirst().orElseThrow();
-        SafetyCard card = CautionJob.card(new CautionJob.Request(SafetyOptions.taken(call), phase, deviceClass));
-        call.answer(CautionJson.of(card), call.flag("--card") ? FieldCardText.of(card, "") : CautionText.of(card, call.streams().columns()));
+        Optional<DeviceClass> device = call.has("--device-class")
+                ? DeviceClass.of(call.word("--device-class", deviceWords(), "")) : Optional.empty();
+        Optional<Site> site = call.text("--place").map(text -> PlaceText.read("--place", text));
+        CautionJob.Request request = new CautionJob.Request(SafetyOptions.taken(call), phase, device, site);
+        Machine machine = Machine.atHand();
+        Instant when = call.text("--at").map(text -> PlaceText.moment("--at", text, machine)).orElseGet(() -> machine.wall().instant());
+        CautionJob.Answer answer = answer(call, request, when);
+        answer.remarks().forEach(call.messages()::println);
+        SafetyCard card = answer.card();
+        call.answer(CautionJson.of(card), call.flag("--card") ? FieldCardText.of(card, answer.title()) : CautionText.of(card, call.streams().columns()));
         return ExitStatus.DONE;
+    }
+
+    /** A study is judged for where one was named, or lies in the current folder. */
+    private static CautionJob.Answer answer(Invocation call, CautionJob.Request request, Instant when) {
+        return call.has("--study") || CautionJob.isStudy(call.study()) ? CautionJob.ofStudy(request, call.study(), when) : CautionJob.ofReadings(request, when);
     }
 
     private static List<String> deviceWords() {

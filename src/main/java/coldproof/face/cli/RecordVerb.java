@@ -3,17 +3,21 @@ package coldproof.face.cli;
 import coldproof.job.BenchStudy;
 import coldproof.job.Machine;
 import coldproof.job.RecordJob;
+import coldproof.job.SafetyGate;
 import coldproof.quantity.Dimension;
 import coldproof.report.json.JsonObject;
 import coldproof.report.json.PlanJson;
 import coldproof.report.text.Figures;
 import coldproof.report.text.Harmless;
+import coldproof.report.text.Wrap;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** {@code record}: runs the workload of the next trials and logs them. */
+/** {@code record}: runs the workload of the next trials and logs them, once the safety gate is open. */
 final class RecordVerb implements Verb {
     @Override
     public void describe(CommandSpec spec) {
@@ -21,6 +25,8 @@ final class RecordVerb implements Verb {
         Options.value(spec, "--score-pattern", "REGEX", "Finds the score in the output: one (group) around the number. None: the wall time is the score.");
         Options.value(spec, "--at-most", "TIME", "Stop a trial that takes longer; it is not recorded (default: 24 h).");
         Options.value(spec, "--elsewhere", "FILE", Options.ELSEWHERE);
+        SafetyOptions.describe(spec);
+        SafetyOptions.describeGate(spec);
         Options.arguments(spec, "COMMAND", "0..*", "Program and arguments, after --; none: as the plan says. {factor} is replaced by the trial's level.");
     }
 
@@ -30,19 +36,23 @@ final class RecordVerb implements Verb {
         RecordJob.Request request = new RecordJob.Request(call.arguments(), call.text("--score-pattern"), atMost);
         String howMany = call.text("--trials").orElse("1");
         Machine machine = Machine.atHand();
+        SafetyGate.Pass pass = SafetyOptions.pass(call);
+        Set<String> remarks = new LinkedHashSet<>();
         List<JsonObject> recorded = new ArrayList<>();
         try (BenchStudy study = BenchStudy.open(call.study().toAbsolutePath(), call.path("--elsewhere"), machine)) {
             int session = study.view().next().map(position -> position.session()).orElse(0);
             int most = howMany.equals("all") || howMany.equals("session") ? Integer.MAX_VALUE : call.whole("--trials", 1, 1_000_000).orElse(1);
             while (recorded.size() < most && !(howMany.equals("session") && study.view().next().map(p -> p.session()).orElse(0) != session)) {
-                Optional<RecordJob.Recorded> one = RecordJob.next(study, machine, request);
+                Optional<RecordJob.Recorded> one = RecordJob.next(study, machine, request, pass, remarks::add);
                 if (one.isEmpty()) {
                     break;
                 }
                 recorded.add(say(call, study, one.get()));
+                pass = pass.withoutReadings();
             }
             int remaining = study.view().sheet().positions().size() - study.view().state().trials().size() - study.view().state().skipped().size();
             String next = study.view().next().map(p -> "Next: trial " + p.number() + ", " + Harmless.line(p.condition())).orElse("All trials are done. Next: coldproof verdict");
+            remarks.forEach(remark -> call.messages().print(Wrap.at(call.streams().columns(), remark)));
             study.elsewhere().forEach(call.messages()::println);
             call.answer(new JsonObject().put("recorded", recorded).put("remaining", remaining), next + "\n");
         }

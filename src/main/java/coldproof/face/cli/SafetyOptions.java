@@ -1,9 +1,12 @@
 package coldproof.face.cli;
 
+import coldproof.job.SafetyGate;
 import coldproof.job.Taken;
 import coldproof.reason.safety.Reading;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** The options that carry readings for the safety rules; the same on every verb that takes them. */
@@ -46,6 +49,25 @@ final class SafetyOptions {
     static void describe(CommandSpec spec) {
         values().forEach(given -> Options.value(spec, given.name, given.label, given.purpose));
         flags().forEach(given -> Options.flag(spec, given.name, given.purpose));
+    }
+
+    /** What a person brings to the gate beside readings. */
+    static void describeGate(CommandSpec spec) {
+        Options.value(spec, "--acknowledged-by", "NAME", "The person at the bench who has seen to every caution that holds.");
+        Options.values(spec, "--set-aside", "RULE=REASON", "Set a stop aside with a reason, which stands in every verdict; may stand several times.");
+    }
+
+    /** What the person brings to the gate. */
+    static SafetyGate.Pass pass(Invocation call) {
+        Map<String, String> setAside = new LinkedHashMap<>();
+        for (String text : call.texts("--set-aside")) {
+            int equals = text.indexOf('=');
+            if (equals <= 0) {
+                throw Invocation.refused("--set-aside", "\"" + text + "\" names no reason", "RULE=REASON", "Write such as: --set-aside precipitation=\"under the eaves\"");
+            }
+            setAside.put(text.substring(0, equals).strip(), text.substring(equals + 1).strip());
+        }
+        return new SafetyGate.Pass(taken(call), call.text("--acknowledged-by"), setAside);
     }
 
     /** What was given, in the order of the options. */
