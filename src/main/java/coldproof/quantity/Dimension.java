@@ -25,6 +25,8 @@ public enum Dimension {
     ENERGY("Wh", "an energy such as 60 Wh", units("Wh", 1, "mWh", 1e-3, "kWh", 1e3, "J", 1 / 3600.0, "kJ", 1000 / 3600.0)),
     /** Clock rate, in MHz. */
     CLOCK("MHz", "a clock rate such as 4100 MHz or 4.1 GHz", units("MHz", 1, "GHz", 1e3, "kHz", 1e-3, "Hz", 1e-6)),
+    /** Thermal resistance, in K/W. */
+    THERMAL_RESISTANCE("K/W", "a thermal resistance such as 1.7 K/W", units("K/W", 1, "°C/W", 1, "C/W", 1)),
     /** Height above the sea, in m. */
     LENGTH("m", "a height such as 450 m", units("m", 1, "km", 1e3, "ft", 0.3048));
 
