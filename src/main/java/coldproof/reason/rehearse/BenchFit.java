@@ -1,8 +1,11 @@
 package coldproof.reason.rehearse;
 
+import coldproof.reason.rehearse.bench.Bench;
+import coldproof.reason.rehearse.bench.BenchCondition;
 import coldproof.reason.rehearse.bench.BenchFact;
 import coldproof.reason.rehearse.bench.BenchParameters;
 import coldproof.reason.rehearse.bench.BenchSketch;
+import coldproof.reason.rehearse.bench.BenchTruth;
 import coldproof.reason.rehearse.bench.InventedDevices;
 import coldproof.trace.Boost;
 import coldproof.trace.Channel;
@@ -25,7 +28,11 @@ public final class BenchFit {
     private static final double ROOM = 1.15; // a limit that was not met lies at least so much above what was drawn: unknown, so near
     private static final double ROOM_KELVINS = 5; // likewise above what the die reached
     private static final double HOT_CELSIUS = 80; // die temperatures held by firmware lie above (common practice)
+    private static final double ROOM_CELSIUS = 21; // where the traces do not know the air
+    private static final int ROUNDS = 8; // each halves the rest at least
     private static final double IDLE_SHARE = 0.15; // of the sustained power, before the work begins
+    private static final List<BenchParameters> LENDERS = List.of(InventedDevices.trailLaptop(), InventedDevices.workshopLaptop(),
+            InventedDevices.shelfDesktop()); // those that neither supply nor workload nor a ceiling of the clock holds back
     private final String name;
     private final List<TraceSummary> traces;
     private final Map<BenchFact, Double> facts = new EnumMap<>(BenchFact.class);
@@ -60,7 +67,8 @@ public final class BenchFit {
         average(traces.stream().map(trace -> trace.work().lengthSeconds()).toList()).ifPresent(value -> put(BenchFact.WORK, value));
         BenchParameters like = nearest(watts);
         boolean heatHeld = die > HOT_CELSIUS && wander(Channel.DIE_TEMPERATURE) < STILL_KELVINS;
-        boolean powerHeld = !heatHeld && wander(Channel.PACKAGE_POWER) < STILL * watts;
+        boolean powerHeld = !heatHeld && wander(Channel.PACKAGE_POWER) < STILL * watts
+                && !(wander(Channel.CLOCK) / clock < wander(Channel.PACKAGE_POWER) / watts); // a load that swings moves what is not held
         put(BenchFact.TEMPERATURE_LIMIT, heatHeld ? die : Math.max(like.limits().temperatureCelsius(), die + ROOM_KELVINS));
         put(BenchFact.POWER_LIMIT, powerHeld ? watts : Math.max(like.limits().longTermWatts(), ROOM * watts));
         boost(powerHeld ? watts : facts.get(BenchFact.POWER_LIMIT));
@@ -70,7 +78,24 @@ public final class BenchFit {
         if (clock > 0) {
             clocks(like, clock, watts);
         }
+        for (int round = 0; round < ROUNDS; round++) {
+            adjust(like, watts, clock);
+        }
         return new BenchSketch(name, like, facts);
+    }
+
+    /** Simulates what has been fitted so far, and scales resistance and power by what the traces showed against it. */
+    private void adjust(BenchParameters like, double watts, double clock) {
+        double air = average(traces.stream().map(trace -> trace.thermal().airCelsius()).toList()).orElse(ROOM_CELSIUS);
+        BenchTruth truth = Bench.of(new BenchSketch(name, like, facts).parameters()).truth(BenchCondition.room(air));
+        OptionalDouble resistance = average(traces.stream().map(trace -> trace.thermal().kelvinsPerWatt()).toList());
+        if (resistance.isPresent()) {
+            put(BenchFact.THERMAL_RESISTANCE, facts.get(BenchFact.THERMAL_RESISTANCE) * resistance.getAsDouble() / truth.windowResistanceKelvinsPerWatt());
+        }
+        if (clock > 0) {
+            put(BenchFact.FULL_POWER, facts.get(BenchFact.FULL_POWER) * watts / truth.sustainedWatts()
+                    * Math.pow(truth.sustainedMegahertz() / clock, 1 + 2 * like.silicon().voltageExponent()));
+        }
     }
 
     private void put(BenchFact fact, double value) {
@@ -108,8 +133,8 @@ public final class BenchFit {
     /** The invented device whose limit of power is nearest. */
     private static BenchParameters nearest(double watts) {
         BenchParameters nearest = InventedDevices.trailLaptop();
-        for (BenchParameters device : InventedDevices.all()) {
-            if (device.supply().hasBattery() && distance(device, watts) < distance(nearest, watts)) {
+        for (BenchParameters device : LENDERS) {
+            if (distance(device, watts) < distance(nearest, watts)) {
                 nearest = device;
             }
         }

@@ -12,14 +12,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The stories of an invented device held back by a known limiter, brought into the conditions of the plan, with the plan's noise. */
 final class DeviceStories {
     private DeviceStories() {}
 
-    /** One for each limiter; none where the plan's levels mean nothing to a simulated device. */
-    static List<Told> of(Script script, NoiseAssumption noise) {
+    /** One for a bench like the study's own and one for each limiter; none where the plan's levels mean nothing to a simulated device. */
+    static List<Told> of(Script script, NoiseAssumption noise, Optional<BenchParameters> own) {
         List<Told> told = new ArrayList<>();
+        own.ifPresent(bench -> add(told, script, noise, Story.Kind.OWN, "bench of this study", bench));
         add(told, script, noise, Story.Kind.HEAT, "held by heat", InventedDevices.trailLaptop());
         add(told, script, noise, Story.Kind.POWER, "held by a power limit", InventedDevices.shelfDesktop());
         add(told, script, noise, Story.Kind.CLOCK, "held by a clock ceiling", InventedDevices.steadyBox());

@@ -49,7 +49,7 @@ public final class Rehearsal {
         Script script = new Script(plan, sheet, against);
         SizingAnswer size = PlanSize.of(plan, sheet);
         List<Told> told = new ArrayList<>(new Stories(script, noise).all());
-        told.addAll(DeviceStories.of(script, noise));
+        told.addAll(DeviceStories.of(script, noise, settings.own()));
         List<Outcome> outcomes = new ArrayList<>();
         for (Told one : told) {
             outcomes.add(new Outcome(one.story(), script.rehearse(one, settings, workers)));

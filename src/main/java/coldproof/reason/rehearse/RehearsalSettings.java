@@ -1,5 +1,7 @@
 package coldproof.reason.rehearse;
 
+import coldproof.reason.rehearse.bench.BenchParameters;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -7,8 +9,9 @@ import java.util.SplittableRandom;
  *
  * @param studies simulated for each story, 1 or more
  * @param seed the same seed gives the same studies on every machine
+ * @param own a simulated bench that behaves like the study's own, told as a story beside the invented ones
  */
-public record RehearsalSettings(int studies, long seed) {
+public record RehearsalSettings(int studies, long seed, Optional<BenchParameters> own) {
     private static final long GOLDEN = 0x9E3779B97F4A7C15L; // 2^64 over the golden ratio: spreads neighbouring numbers
 
     /** Refuses no study at all. */
@@ -16,6 +19,11 @@ public record RehearsalSettings(int studies, long seed) {
         if (studies < 1) {
             throw new IllegalArgumentException("studies " + studies + " must be 1 or more");
         }
+    }
+
+    /** Without a bench of the study's own. */
+    public RehearsalSettings(int studies, long seed) {
+        this(studies, seed, Optional.empty());
     }
 
     /** The stream of one study: its own, whichever thread asks for it. */

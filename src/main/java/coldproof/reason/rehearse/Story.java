@@ -27,6 +27,8 @@ public record Story(Kind kind, String name, double trueLog) {
         LINGERING("lingering"),
         /** Nothing changes, and now and then something else runs on the device. */
         DISTURBED("disturbed"),
+        /** A bench like the study's own. */
+        OWN("own"),
         /** An invented device held by heat. */
         HEAT("heat"),
         /** An invented device held by its power limit. */
