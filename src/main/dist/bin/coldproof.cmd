@@ -6,5 +6,5 @@ set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
 rem A folder that brings its own Java uses it.
 if exist "%home%\runtime\bin\java.exe" set "java=%home%\runtime\bin\java.exe"
-"%java%" -XX:+UseSerialGC -Xshare:auto "-XX:SharedArchiveFile=%home%\lib\coldproof.jsa" -Xlog:disable -Xlog:all=error:stderr -jar "%home%\lib\coldproof.jar" %*
+"%java%" -XX:+UseSerialGC -Xshare:auto "-XX:SharedArchiveFile=%home%\lib\coldproof.jsa" -Xlog:disable -jar "%home%\lib\coldproof.jar" %*
 exit /b %ERRORLEVEL%
