@@ -4,6 +4,7 @@ import coldproof.stats.model.DesignMatrix;
 import coldproof.stats.model.Estimate;
 import coldproof.stats.model.MixedModel;
 import coldproof.stats.model.MixedModelFit;
+import coldproof.stats.model.NoiseComponents;
 import coldproof.stats.model.SessionMeans;
 import coldproof.stats.model.WithinSessions;
 import java.util.ArrayList;
@@ -54,13 +55,10 @@ final class BetweenSessions {
     }
 
     Tested test() {
-        boolean even = alike() && covariatesAreEven();
-        if (even) {
+        if (alike() && covariatesAreEven()) {
             return new Tested(onMeans(false), "t test on session means of log scores");
         }
-        Optional<Estimate> mixed = kenwardRoger();
-        return mixed.isPresent() ? new Tested(mixed.get(), "mixed model of log scores with a session intercept (REML, Kenward-Roger)")
-                : new Tested(onMeans(true), "t test on session means of log scores (sessions of unequal size weigh the same)");
+        return mixed().orElseGet(() -> new Tested(onMeans(true), "t test on session means of log scores (sessions of unequal size weigh the same)"));
     }
 
     /** Whether every session has the same trials of every condition that changed inside sessions. */
@@ -156,16 +154,33 @@ final class BetweenSessions {
         }
     }
 
-    private Optional<Estimate> kenwardRoger() {
+    private Optional<Tested> mixed() {
         try {
             DesignMatrix effects = Effects.of(trials, level, 2).richest(matrix -> MixedModel.fit(logScores, matrix, session).sessionDegreesOfFreedom());
             MixedModelFit fit = MixedModel.fit(logScores, effects, session);
-            if (fit.sessionVariance() == 0 || fit.sessionDegreesOfFreedom() < 1) {
+            double[] contrast = effects.difference(Effects.FACTOR, 0, 1);
+            if (fit.sessionDegreesOfFreedom() < 1) {
                 return Optional.empty();
             }
-            return Optional.of(fit.kenwardRoger(effects.difference(Effects.FACTOR, 0, 1)).withDegreesOfFreedomAtMost(fit.sessionDegreesOfFreedom()));
+            return Optional.of(fit.sessionVariance() == 0 ? withoutSessionNoise(fit, effects, contrast)
+                    : new Tested(fit.kenwardRoger(contrast).withDegreesOfFreedomAtMost(fit.sessionDegreesOfFreedom()),
+                            "mixed model of log scores with a session intercept (REML, Kenward-Roger)"));
         } catch (IllegalArgumentException notEnough) {
             return Optional.empty(); // documented: no degrees of freedom within sessions, or conditions that cannot be told apart
         }
+    }
+
+    /**
+     * Where the mixed model sees no session noise, its estimate stands, but is judged by the spread of sessions: every trial weighing the same, which is exact
+     * if there is none, or every session weighing the same, which is right if there is much; by the wider of the two. In simulations of very uneven sessions
+     * each alone gave up to 6 or 12 false alarms in 100, the wider one at most 5.
+     */
+    private Tested withoutSessionNoise(MixedModelFit fit, DesignMatrix effects, double[] contrast) {
+        Estimate found = fit.satterthwaite(contrast);
+        double perVariance = found.standardError() * found.standardError() / fit.runVariance();
+        double byTrials = Math.sqrt(perVariance * NoiseComponents.of(logScores, effects, session).sessionMeanSquare());
+        double error = Math.max(byTrials, onMeans(true).standardError());
+        return new Tested(Estimate.of(found.logDifference(), error, fit.sessionDegreesOfFreedom()),
+                "mixed model of log scores (REML), which sees no session noise: judged by the spread of sessions all the same");
     }
 }

@@ -12,6 +12,8 @@ import java.util.random.RandomGenerator;
 
 /** Judges a change. */
 public final class Verdicts {
+    private static final double ROUNDING = 1e-13; // of the logarithm of a score, and what sums of some dozens of them lose
+
     private final Question question;
     private final Arrangement arrangement;
     private final Stratum stratum;
@@ -63,11 +65,17 @@ public final class Verdicts {
             return cannotCarry(inseparable.get(), MoreNeeded.NOTHING, ruler);
         }
         Analysis analysis = better.apply(analysis(analyst));
-        if (analysis.estimate().isWithoutNoise()) {
+        if (isWithoutNoise(analysis)) {
             return cannotCarry("the scores do not vary at all, so there is no noise to judge a change by: record them with more digits", MoreNeeded.NOTHING,
                     ruler);
         }
         return decide(analysis, ruler);
+    }
+
+    /** Whether scores of one condition are all the same, but for rounding in their logarithms. */
+    private boolean isWithoutNoise(Analysis analysis) {
+        double largest = java.util.Arrays.stream(LogScores.of(arrangement.trials(), question.better())).map(Math::abs).max().orElse(0);
+        return analysis.estimate().standardError() <= ROUNDING * Math.max(1, largest);
     }
 
     /** Whether these trials carry a verdict of their own noise. */
@@ -155,7 +163,7 @@ public final class Verdicts {
             return Optional.empty();
         }
         Analysis analysis = analysis(analyst);
-        return analysis.estimate().isWithoutNoise() ? Optional.empty() : Optional.of(analysis);
+        return isWithoutNoise(analysis) ? Optional.empty() : Optional.of(analysis);
     }
 
     private Verdict decide(Analysis analysis, Ruler ruler) {
