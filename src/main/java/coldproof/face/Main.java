@@ -46,6 +46,9 @@ public final class Main {
         } else {
             Optional<Screens> screens = interactive ? Optional.of(new LateScreens(colour)) : Optional.empty();
             status = new CommandLineFace(new Streams(in, out, err, interactive, WIDTH, colour), screens).run(arguments);
+            if (arguments[0].equals("warm")) {
+                TerminalConsole.warm(new CommandLineDesk(false), Machine.atHand());
+            }
         }
         out.flush();
         err.flush();

@@ -5,8 +5,12 @@ import coldproof.face.dialogue.VerbDesk;
 import coldproof.job.LogJob;
 import coldproof.job.Machine;
 import coldproof.job.StudyOverview;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jline.reader.EndOfFileException;
@@ -17,6 +21,7 @@ import org.jline.reader.impl.DefaultParser;
 import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.impl.ExternalTerminal;
 
 /** The console at a terminal. */
 public final class TerminalConsole {
@@ -55,6 +60,16 @@ public final class TerminalConsole {
         }
     }
 
+    /** Walks the usual path on a terminal that nobody sees, for the archive made at package time. */
+    public static void warm(VerbDesk desk, Machine machine) {
+        InputStream keys = new ByteArrayInputStream("help\rquit\r".getBytes(StandardCharsets.US_ASCII));
+        try (Terminal terminal = new ExternalTerminal("warm", "xterm-256color", keys, OutputStream.nullOutputStream(), StandardCharsets.UTF_8)) {
+            run(terminal, desk, machine, Path.of("no such folder"), false, false);
+        } catch (IOException broken) {
+            throw new UncheckedIOException("a terminal in memory cannot be opened", broken);
+        }
+    }
+
     /** The console at a given terminal, which stays open. */
     static int run(Terminal terminal, VerbDesk desk, Machine machine, Path folder, boolean styled, boolean plain) {
         return new TerminalConsole(terminal, desk, machine, folder, styled, plain).loop();
@@ -73,8 +88,19 @@ public final class TerminalConsole {
         }
     }
 
+    /** The terminal of this process; one that does not know its size is talked to by lines. */
     private static Terminal system() throws IOException {
-        return TerminalBuilder.builder().name("coldproof").system(true).dumb(true).ffm(false).exec(false).build();
+        Terminal terminal = builder().build();
+        if (terminal.getColumns() > 0) {
+            return terminal;
+        }
+        terminal.close();
+        return builder().type(Terminal.TYPE_DUMB).build();
+    }
+
+    /** Without the question for grapheme clusters, whose answer a terminal that knows nothing of it lets wait for (0.6 s measured). */
+    private static TerminalBuilder builder() {
+        return TerminalBuilder.builder().name("coldproof").system(true).dumb(true).ffm(false).exec(false).graphemeCluster(false);
     }
 
     private int loop() {
