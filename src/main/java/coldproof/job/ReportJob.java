@@ -9,8 +9,11 @@ import coldproof.reason.limiter.LimiterTrial;
 import coldproof.reason.limiter.Limiters;
 import coldproof.reason.limiter.PinnedChannels;
 import coldproof.report.html.HtmlPage;
+import coldproof.report.page.Page;
 import coldproof.report.page.StudyContent;
 import coldproof.report.page.StudyPage;
+import coldproof.report.plain.MarkdownPage;
+import coldproof.report.plain.TextPage;
 import coldproof.report.text.Figures;
 import coldproof.study.PlanFrozen;
 import coldproof.study.StudyState;
@@ -22,6 +25,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -36,10 +40,44 @@ public final class ReportJob {
      * What to make.
      *
      * @param study the study folder
-     * @param out the file to write; empty: {@code report.html} in the study folder
+     * @param format how it is written
+     * @param out the file to write; empty: {@code report} with the ending of its format in the study folder
      * @param names whether the names people signed with are shown
      */
-    public record Request(Path study, Optional<Path> out, boolean names) {}
+    public record Request(Path study, Format format, Optional<Path> out, boolean names) {
+        Path file() {
+            return out.orElse(format == Format.HTML ? StudyFolder.report(study) : study.resolve("report." + format.ending));
+        }
+    }
+
+    /** How a report is written. */
+    public enum Format {
+        /** One page with plots. */
+        HTML("html"),
+        /** For a forum or a repository. */
+        MARKDOWN("md"),
+        /** Plain text, 80 columns. */
+        TEXT("txt");
+
+        private final String ending;
+
+        Format(String ending) {
+            this.ending = ending;
+        }
+
+        /** The word for it. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        String text(Page page) {
+            return switch (this) {
+                case HTML -> HtmlPage.of(page);
+                case MARKDOWN -> MarkdownPage.of(page);
+                case TEXT -> TextPage.of(page);
+            };
+        }
+    }
 
     /** How many trials of a study have a trace, for those who tell of progress. */
     public static int traces(Path study) {
@@ -48,7 +86,7 @@ public final class ReportJob {
 
     /** Writes {@code report.html} into a study folder, over the one before, and gives its path. */
     public static Path write(Path study) {
-        return write(new Request(study, Optional.empty(), false), read -> {});
+        return write(new Request(study, Format.HTML, Optional.empty(), false), read -> {});
     }
 
     /**
@@ -59,8 +97,8 @@ public final class ReportJob {
      * @throws Refused if the study cannot be read, or the file cannot be written
      */
     public static Path write(Request request, IntConsumer tracesRead) {
-        Path file = request.out().orElse(StudyFolder.report(request.study()));
-        save(file, HtmlPage.of(StudyPage.of(content(request, tracesRead))));
+        Path file = request.file();
+        save(file, request.format().text(StudyPage.of(content(request, tracesRead))));
         return file;
     }
 

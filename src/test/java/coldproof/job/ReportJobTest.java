@@ -119,7 +119,7 @@ class ReportJobTest {
         Path study = DemoJob.make(Optional.of(folder.resolve("demo")));
         Files.writeString(study.resolve("traces/trial-005.csv"), "<b>no log</b>");
         List<Integer> read = new ArrayList<>();
-        Path file = ReportJob.write(new ReportJob.Request(study, Optional.empty(), false), read::add);
+        Path file = ReportJob.write(new ReportJob.Request(study, ReportJob.Format.HTML, Optional.empty(), false), read::add);
         String page = Files.readString(file);
         assertEquals(IntStream.rangeClosed(1, 32).boxed().toList(), read);
         assertTrue(page.contains("What holds the device back") && page.contains("Phases of the work"));
@@ -140,7 +140,7 @@ class ReportJobTest {
     @Test
     void anotherFileMayBeNamed() throws IOException {
         Path out = folder.resolve("somewhere else.html");
-        assertEquals(out, ReportJob.write(new ReportJob.Request(chilled("study"), Optional.of(out), false), read -> {}));
+        assertEquals(out, ReportJob.write(new ReportJob.Request(chilled("study"), ReportJob.Format.HTML, Optional.of(out), false), read -> {}));
         assertTrue(Files.size(out) > 10_000);
     }
 }

@@ -2,22 +2,29 @@ package coldproof.face.cli;
 
 import coldproof.job.Machine;
 import coldproof.job.ReportJob;
+import coldproof.job.ReportJob.Format;
 import coldproof.report.json.JsonObject;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code report}: one self-contained page about the study. */
 final class ReportVerb implements Verb {
+    private static final List<String> FORMATS = Arrays.stream(Format.values()).map(Format::word).toList();
+
     @Override
     public void describe(CommandSpec spec) {
-        Options.value(spec, "--out", "FILE", "Where to write it (default: report.html in the study folder).");
+        Options.value(spec, "--format", String.join("|", FORMATS), "How to write it (default: html).");
+        Options.value(spec, "--out", "FILE", "Where to write it (default: report.html, .md or .txt in the study folder).");
         Options.flag(spec, "--names", "Show the names people signed with; they are left out otherwise.");
     }
 
     @Override
     public int run(Invocation call) {
+        Format format = Format.values()[FORMATS.indexOf(call.word("--format", FORMATS, FORMATS.get(0)))];
         CountProgress progress = new CountProgress(call.streams(), Machine.atHand().monotonicNanos(), ReportJob.traces(call.study()), "traces");
-        Path file = ReportJob.write(new ReportJob.Request(call.study(), call.path("--out"), call.flag("--names")), progress);
+        Path file = ReportJob.write(new ReportJob.Request(call.study(), format, call.path("--out"), call.flag("--names")), progress);
         progress.done();
         call.answer(new JsonObject().put("report", file.toString()), "Wrote " + file + "\n");
         return ExitStatus.DONE;

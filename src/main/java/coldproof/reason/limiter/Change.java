@@ -2,6 +2,7 @@ package coldproof.reason.limiter;
 
 import coldproof.trace.Channel;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -67,7 +68,7 @@ record Change(String factor, Condition from, Condition to, ChangeKind kind) {
     }
 
     private static boolean hasWord(String factor, String word) {
-        return Set.of(factor.toLowerCase(Locale.ROOT).split("[^a-z]+")).contains(word);
+        return Arrays.asList(factor.toLowerCase(Locale.ROOT).split("[^a-z]+")).contains(word);
     }
 
     /** Air as measured, else as the level says. */

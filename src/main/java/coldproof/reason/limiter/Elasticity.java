@@ -90,9 +90,9 @@ final class Elasticity {
         return new double[] {slope, Math.sqrt(Math.max(0, syy - slope * sxy) / (n - 2) / sxx)};
     }
 
-    /** The slope between two conditions; empty where the clock hardly changes or the score's change has no interval. */
+    /** The slope between two conditions; empty where the clock was not measured, hardly changes, or the score's change has no interval. */
     static Optional<Interval> between(Effect score, Effect clock) {
-        if (Math.abs(clock.estimate()) < LEAST_CLOCK_CHANGE || score.interval95().isEmpty()) {
+        if (!(Math.abs(clock.estimate()) >= LEAST_CLOCK_CHANGE) || score.interval95().isEmpty()) {
             return Optional.empty();
         }
         double a = score.interval95().get().low() / clock.estimate();

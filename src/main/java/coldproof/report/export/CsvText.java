@@ -10,7 +10,7 @@ import java.util.Optional;
  * apostrophe; the JSON form has the text as it is.
  */
 public final class CsvText {
-    private static final String FORMULA_STARTS = "=+-@";
+    private static final String FORMULA_STARTS = "=+-@\uff1d\uff0b\uff0d\uff20"; // with the wide forms, which some spreadsheets narrow
 
     private CsvText() {}
 
@@ -36,7 +36,8 @@ public final class CsvText {
 
     private static String text(String raw) {
         String text = Harmless.line(raw);
-        if (!text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0) {
+        String visible = text.strip();
+        if (!visible.isEmpty() && FORMULA_STARTS.indexOf(visible.charAt(0)) >= 0) {
             text = "'" + text;
         }
         boolean plain = text.indexOf(',') < 0 && text.indexOf('"') < 0 && text.indexOf(';') < 0 && text.equals(text.strip());

@@ -163,18 +163,9 @@ public final class Markup {
                 case '>' -> out.append("&gt;");
                 case '"' -> out.append("&quot;");
                 case '\'' -> out.append("&#39;");
-                default -> out.append(lone(text, i) ? '\ufffd' : c);
+                default -> out.append(c);
             }
         }
-    }
-
-    /** Half a surrogate pair has no bytes in UTF-8. */
-    private static boolean lone(String text, int i) {
-        char c = text.charAt(i);
-        if (Character.isHighSurrogate(c)) {
-            return i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1));
-        }
-        return Character.isLowSurrogate(c) && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
     }
 
     /**

@@ -5,14 +5,14 @@ public final class Harmless {
     private Harmless() {}
 
     /**
-     * The same text with every control character, escape, line separator and bidirectional mark shown as a visible symbol, so that a name
+     * The same text with every control character, escape, line separator and bidirectional mark and half character shown as a visible symbol, so that a name
      * or a note can neither move the cursor nor reorder a line.
      */
     public static String line(String text) {
         StringBuilder out = null;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            char shown = shown(c);
+            char shown = isHalf(text, i) ? '\ufffd' : shown(c);
             if (shown != c && out == null) {
                 out = new StringBuilder(text.length()).append(text, 0, i);
             }
@@ -21,6 +21,15 @@ public final class Harmless {
             }
         }
         return out == null ? text : out.toString();
+    }
+
+    /** Half a surrogate pair: it is no character and has no bytes in UTF-8. */
+    private static boolean isHalf(String text, int i) {
+        char c = text.charAt(i);
+        if (Character.isHighSurrogate(c)) {
+            return i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1));
+        }
+        return Character.isLowSurrogate(c) && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
     }
 
     private static char shown(char c) {

@@ -7,6 +7,7 @@ import java.util.List;
 public final class TextTable {
     private final List<String> header;
     private final boolean[] right;
+    private final List<List<String>> furtherHeads = new ArrayList<>();
     private final List<List<String>> rows = new ArrayList<>();
 
     /** A table with these column heads; a head that starts with {@code >} is for numbers and aligns right. */
@@ -17,6 +18,12 @@ public final class TextTable {
             right[i] = heads[i].startsWith(">");
             header.add(right[i] ? heads[i].substring(1) : heads[i]);
         }
+    }
+
+    /** Adds a further line to the heads. */
+    public TextTable head(String... cells) {
+        furtherHeads.add(List.of(cells));
+        return this;
     }
 
     /** Adds a row with one cell a column. */
@@ -32,9 +39,11 @@ public final class TextTable {
     public String text(String indent) {
         int[] widths = new int[header.size()];
         measure(header, widths);
+        furtherHeads.forEach(row -> measure(row, widths));
         rows.forEach(row -> measure(row, widths));
         StringBuilder out = new StringBuilder();
         line(header, widths, indent, out);
+        furtherHeads.forEach(row -> line(row, widths, indent, out));
         int total = 2 * (widths.length - 1);
         for (int width : widths) {
             total += width;

@@ -6,7 +6,7 @@ public final class Wrap {
 
     /** The text broken at spaces into lines of at most {@code columns}, each begun with the indent and ended. */
     public static void indented(String text, String indent, int columns, StringBuilder out) {
-        int room = Math.max(10, columns - indent.length());
+        int room = Math.max(Math.min(10, columns), columns - indent.length());
         String rest = text.strip();
         while (rest.length() > room) {
             int cut = rest.lastIndexOf(' ', room);
