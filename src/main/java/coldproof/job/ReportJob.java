@@ -8,6 +8,7 @@ import coldproof.reason.limiter.KnownLimits;
 import coldproof.reason.limiter.LimiterTrial;
 import coldproof.reason.limiter.Limiters;
 import coldproof.reason.limiter.PinnedChannels;
+import coldproof.reason.verdict.Compared;
 import coldproof.report.html.HtmlPage;
 import coldproof.report.page.Page;
 import coldproof.report.page.StudyContent;
@@ -104,7 +105,7 @@ public final class ReportJob {
 
     private static StudyContent content(Request request, IntConsumer tracesRead) {
         StudyView study = StudyView.read(request.study());
-        List<StudyContent.Judged> answers = VerdictJob.ofStudy(study).stream().map(answer -> new StudyContent.Judged(answer.question(), answer.verdict())).toList();
+        List<Compared> answers = VerdictJob.ofStudy(study).stream().map(VerdictJob.Answer::compared).toList();
         List<String> problems = study.problems().stream().map(Problem::what).toList();
         return new StudyContent(study.plan(), planText(study), study.frozen(), study.sheet(), study.state(), answers, study.deviations(), problems, RunsJob.ofStudy(study),
                 traces(study, tracesRead), new StudyContent.Made(version(), digests(study)), request.names());

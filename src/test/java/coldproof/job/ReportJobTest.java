@@ -75,6 +75,24 @@ class ReportJobTest {
         return numbers;
     }
 
+    /** Three levels of a fan: the page has the numbers of each change under its name. */
+    @Test
+    void severalChangesAreShownTogetherAndEach() throws IOException {
+        String plan = ReadyPlans.text("fan-alternating").replace("levels: [auto, maximum]", "levels: [auto, middling, maximum]").replace("against: maximum", "against: [middling, maximum]");
+        Path study = BenchFixture.study(folder.resolve("study"), plan, BenchFixture.gain("fan", "maximum", 6));
+        String page = page(study);
+        List<VerdictJob.Answer> answers = VerdictJob.ofStudy(StudyView.read(study));
+        assertEquals(2, answers.size());
+        for (VerdictJob.Answer answer : answers) {
+            int from = page.indexOf("<dl data-about=\"" + answer.question().against() + "\">");
+            Map<String, Double> shown = numbers(page.substring(from, page.indexOf("</dl>", from)));
+            Map<String, Object> json = flat("", VerdictJson.of(answer.verdict(), List.of()), new LinkedHashMap<>());
+            assertTrue(shown.size() >= 8, shown.toString());
+            shown.forEach((key, value) -> assertEquals((Double) json.get(key), value, 0, key));
+        }
+        assertTrue(page.contains("2 changes of fan were judged together"));
+    }
+
     @Test
     void theSameFilesGiveTheSameBytes() throws IOException {
         Path study = chilled("study");

@@ -1,16 +1,20 @@
 package coldproof.report.html;
 
 import coldproof.report.markup.Markup;
+import coldproof.report.page.Block;
 import coldproof.report.text.Fact;
-import java.util.List;
 
 /** Labelled lines; behind each rounded number stands the exact one, for whoever reads the page by program. */
 final class FactList {
     private FactList() {}
 
-    static void write(List<Fact> facts, Markup out) {
-        out.open("dl");
-        for (Fact fact : facts) {
+    static void write(Block.Facts facts, Markup out) {
+        if (facts.about().isEmpty()) {
+            out.open("dl");
+        } else {
+            out.open("dl", "data-about", facts.about());
+        }
+        for (Fact fact : facts.facts()) {
             out.element("dt", fact.label()).open("dd");
             for (Fact.Span span : fact.spans()) {
                 if (span.isNumber() && Double.isFinite(span.exact())) {

@@ -75,7 +75,7 @@ public final class HtmlPage {
         } else if (block instanceof Block.Answer answer) {
             answer(answer);
         } else if (block instanceof Block.Facts facts) {
-            FactList.write(facts.facts(), out);
+            FactList.write(facts, out);
         } else if (block instanceof Block.Grid grid) {
             grid(grid);
         } else if (block instanceof Block.Drawing drawing) {

@@ -33,9 +33,10 @@ public sealed interface Block {
     /**
      * Labelled lines.
      *
+     * @param about what they are about, for those who read the page by program; may be empty
      * @param facts the lines
      */
-    record Facts(List<Fact> facts) implements Block {
+    record Facts(String about, List<Fact> facts) implements Block {
         /** Copies. */
         public Facts {
             facts = List.copyOf(facts);

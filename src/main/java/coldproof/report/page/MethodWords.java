@@ -17,10 +17,10 @@ final class MethodWords {
         List<String> words = new ArrayList<>();
         words.add("Changes are ratios, so all sums are done on the logarithm of the " + plan.metric().name() + ": a gain and the loss that undoes it have the same size, "
                 + "and doubling every score changes nothing." + direction(plan.metric()));
-        content.answers().stream().findFirst().ifPresent(judged -> {
-            words.add(stratum(judged.verdict(), plan.compare().factor()));
-            words.add("Here that was done by: " + judged.verdict().method() + ".");
-            judged.verdict().randomisation().ifPresent(test -> words.add("A second opinion needs no assumption about how scores scatter: the run order was drawn by lot, so "
+        content.answers().stream().findFirst().ifPresent(one -> {
+            words.add(stratum(one.verdict(), plan.compare().factor()));
+            words.add("Here that was done by: " + one.verdict().method() + ".");
+            one.verdict().randomisation().ifPresent(test -> words.add("A second opinion needs no assumption about how scores scatter: the run order was drawn by lot, so "
                     + (test.exact() ? "every order that could have been drawn" : "a large sample of the orders that could have been drawn")
                     + " was gone through, and it was counted how often the labels alone give a change as large as the one found."));
         });

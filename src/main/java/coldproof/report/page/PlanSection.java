@@ -13,7 +13,7 @@ final class PlanSection {
         List<Block> blocks = new ArrayList<>();
         List<Fact> facts = new ArrayList<>(PlanText.facts(content.plan()));
         content.state().planDigest().ifPresent(digest -> facts.add(Fact.of("frozen", "with the digest " + digest)));
-        blocks.add(new Block.Facts(facts));
+        blocks.add(new Block.Facts("", facts));
         content.planText().ifPresent(text -> {
             blocks.add(new Block.Prose(content.frozen() ? "The plan as it was frozen, word for word:" : "The plan file as it lies in the folder, not frozen:"));
             blocks.add(new Block.Verbatim(text));

@@ -4,6 +4,7 @@ import coldproof.plan.Claim;
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
 import coldproof.reason.sizing.PlanPrecision;
+import coldproof.reason.verdict.Compared;
 import coldproof.reason.verdict.Verdict;
 import coldproof.report.plot.Axis;
 import coldproof.report.plot.Ink;
@@ -28,7 +29,7 @@ final class PowerPlot {
 
     /** The noise planned with, else that seen in the trials. */
     private static Optional<NoiseAssumption> noise(StudyContent content) {
-        return content.plan().noise().or(() -> content.answers().stream().findFirst().map(StudyContent.Judged::verdict)
+        return content.plan().noise().or(() -> content.answers().stream().findFirst().map(Compared::verdict)
                 .filter(verdict -> verdict.runCvPercent().isPresent()).map(PowerPlot::seen));
     }
 

@@ -5,8 +5,7 @@ import coldproof.plan.RunSheet;
 import coldproof.reason.limiter.LimiterAnswer;
 import coldproof.reason.limiter.LimiterTrial;
 import coldproof.reason.sizing.SizingAnswer;
-import coldproof.reason.verdict.Question;
-import coldproof.reason.verdict.Verdict;
+import coldproof.reason.verdict.Compared;
 import coldproof.study.StudyState;
 import coldproof.trace.Channel;
 import java.util.List;
@@ -30,7 +29,7 @@ import java.util.Set;
  * @param made by what and from which files
  * @param names whether the names people signed with are shown
  */
-public record StudyContent(Plan plan, Optional<String> planText, boolean frozen, RunSheet sheet, StudyState state, List<Judged> answers,
+public record StudyContent(Plan plan, Optional<String> planText, boolean frozen, RunSheet sheet, StudyState state, List<Compared> answers,
         List<String> deviations, List<String> journalProblems, SizingAnswer sizing, Traces traces, Made made, boolean names) {
     /** Copies. */
     public StudyContent {
@@ -38,14 +37,6 @@ public record StudyContent(Plan plan, Optional<String> planText, boolean frozen,
         deviations = List.copyOf(deviations);
         journalProblems = List.copyOf(journalProblems);
     }
-
-    /**
-     * A question with its verdict.
-     *
-     * @param question what was asked
-     * @param verdict the answer
-     */
-    public record Judged(Question question, Verdict verdict) {}
 
     /**
      * Telemetry of the trials.

@@ -1,9 +1,5 @@
 package coldproof.report.page;
 
-import coldproof.reason.verdict.Check;
-import coldproof.report.text.Figures;
-import coldproof.report.text.VerdictFacts;
-import coldproof.report.text.VerdictText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +11,7 @@ public final class StudyPage {
     /** The page of a study. */
     public static Page of(StudyContent content) {
         List<Section> sections = new ArrayList<>();
-        sections.add(answer(content));
+        sections.add(AnswerSection.of(content));
         if (!content.state().trials().isEmpty()) {
             sections.add(measured(content));
         }
@@ -29,36 +25,6 @@ public final class StudyPage {
         sections.add(new Section("method", "How it was judged, in plain words", MethodWords.of(content).stream().<Block>map(Block.Prose::new).toList()));
         sections.add(made(content));
         return new Page(content.plan().title(), content.plan().device(), sections);
-    }
-
-    private static Section answer(StudyContent content) {
-        List<Block> blocks = new ArrayList<>();
-        content.state().simulated().ifPresent(text -> blocks.add(new Block.Notice("SIMULATED DATA", text)));
-        if (!content.journalProblems().isEmpty()) {
-            blocks.add(new Block.Notice("THE JOURNAL IS DAMAGED", "What can be read was read: " + String.join("; ", content.journalProblems()) + "."));
-        }
-        if (!content.frozen()) {
-            blocks.add(new Block.Notice("NOT FROZEN", "The plan was not fixed before the trials, so what is written here shows less than a verdict under a rule fixed beforehand."));
-        }
-        for (StudyContent.Judged judged : content.answers()) {
-            blocks.add(new Block.Answer(judged.verdict().decision().words(), VerdictText.sentence(judged.question(), judged.verdict()),
-                    "Claim: " + judged.question().claim().word() + ". Verdict: " + judged.verdict().word().words() + ". A change of "
-                            + Figures.given(judged.question().mattersPercent()) + " matters."));
-            String settling = VerdictText.settling(judged.verdict());
-            if (!settling.isEmpty()) {
-                blocks.add(new Block.Prose(settling));
-            }
-            blocks.add(new Block.Facts(VerdictFacts.of(judged.question(), judged.verdict())));
-            checks(judged.verdict().checks(), blocks);
-        }
-        return new Section("answer", "The answer", blocks);
-    }
-
-    private static void checks(List<Check> checks, List<Block> blocks) {
-        if (!checks.isEmpty()) {
-            blocks.add(new Block.Grid("Checks: they warn, they never drop a trial", List.of(Block.Column.words(""), Block.Column.words("check"),
-                    Block.Column.words("what was found")), checks.stream().map(check -> List.of(check.warns() ? "look" : "fine", check.name(), check.text())).toList()));
-        }
     }
 
     private static Section measured(StudyContent content) {

@@ -5,6 +5,7 @@ import coldproof.quantity.LogRatio;
 import coldproof.reason.verdict.Compared;
 import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.Verdict;
+import java.util.Arrays;
 import java.util.List;
 
 /** Several changes judged together as a person reads them: a table of all, then each with what it rests on. */
@@ -21,7 +22,7 @@ public final class ComparisonsText {
         out.append(Comparisons.deciding(compared).verdict().decision().words()).append("   ").append(compared.size()).append(" changes of ")
                 .append(Harmless.line(first.question().factor())).append(" against ").append(Harmless.line(first.question().baseline())).append("\n\n");
         TextTable table = new TextTable("change", ">estimate", ">from", ">to", ">adjusted p", "verdict");
-        compared.forEach(one -> row(table, one));
+        compared.forEach(one -> table.row(Arrays.stream(cells(one)).map(Harmless::line).toArray(String[]::new)));
         out.append(table.text("  ")).append('\n');
         out.append(Wrap.at(columns, "The intervals and adjusted p values hold for all " + compared.size() + " changes at once (" + first.adjustment()
                 + "). The study passes when every change does."));
@@ -39,12 +40,13 @@ public final class ComparisonsText {
         return VerdictText.of(one.question(), one.verdict(), List.of(), columns) + looks + VerdictText.deviations(deviations, columns);
     }
 
-    private static void row(TextTable table, Compared one) {
+    /** The line of a change in the table of all: change, estimate, interval from and to, adjusted p, verdict. */
+    public static String[] cells(Compared one) {
         Verdict verdict = one.verdict();
         String estimate = verdict.estimate().map(change -> Figures.change(LogRatio.toPercent(change.log()))).orElse("-");
         String low = verdict.interval().map(Interval::logToPercent).map(interval -> Figures.change(interval.low())).orElse("-");
         String high = verdict.interval().map(Interval::logToPercent).map(interval -> Figures.change(interval.high())).orElse("-");
         String adjusted = one.adjustedP().isPresent() ? Figures.probability(one.adjustedP().getAsDouble()) : "-";
-        table.row(Harmless.line(one.question().against()), estimate, low, high, adjusted, verdict.word().words());
+        return new String[] {one.question().against(), estimate, low, high, adjusted, verdict.word().words()};
     }
 }

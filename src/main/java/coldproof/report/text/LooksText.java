@@ -6,7 +6,7 @@ import coldproof.reason.looks.LookCost;
 import coldproof.reason.verdict.LookReport;
 
 /** Looks before the end of a study, for people. */
-final class LooksText {
+public final class LooksText {
     private LooksText() {}
 
     /** What looking did to a verdict. */
@@ -15,21 +15,30 @@ final class LooksText {
                 + (report.taken().isEmpty() ? "." : "; each is held against its own bound, so that all together keep the false alarm.")));
         if (!report.taken().isEmpty()) {
             TextTable table = new TextTable(">look", ">" + report.unitWord() + "s", ">information", ">t", ">bound", ">p needed", ">spent", "says");
-            report.taken().forEach(look -> table.row(Integer.toString(look.number()), Integer.toString(look.units()), Figures.share(look.fraction()),
-                    Figures.fixed(look.t(), 2), Figures.fixed(look.bound(), 2), Figures.probability(look.nominalP()), Figures.probability(look.spent()),
-                    look.word().words()));
+            report.taken().forEach(look -> table.row(cells(look)));
             out.append(table.text("  "));
         }
+        String words = words(report);
+        if (!words.isEmpty()) {
+            Wrap.indented(words, "  ", columns, out);
+        }
+        return out.toString();
+    }
+
+    /** The line of a look: number, units, information, t, bound, p needed, spent, what the data said. */
+    public static String[] cells(LookReport.Look look) {
+        return new String[] {Integer.toString(look.number()), Integer.toString(look.units()), Figures.share(look.fraction()), Figures.fixed(look.t(), 2),
+            Figures.fixed(look.bound(), 2), Figures.probability(look.nominalP()), Figures.probability(look.spent()), look.word().words()};
+    }
+
+    /** What follows from the looks, in sentences; may be empty. */
+    public static String words(LookReport report) {
         StringBuilder words = new StringBuilder();
         report.decidedAt().ifPresent(look -> words.append("The study could stop at look ").append(look.number()).append(". "));
         report.adjusted().ifPresent(adjusted -> words.append("Allowing for the looks the change is ").append(adjusted(adjusted)).append(". "));
         report.chance().ifPresent(chance -> words.append("If the change is just what matters, going on shows a gain with a chance of ")
                 .append(Figures.share(chance)).append(report.isFutile() ? ": hardly worth it, though going on costs no false alarms. " : ". "));
-        words.append(report.next());
-        if (!words.isEmpty()) {
-            Wrap.indented(words.toString(), "  ", columns, out);
-        }
-        return out.toString();
+        return words.append(report.next()).toString().strip();
     }
 
     private static String adjusted(LookReport.Adjusted adjusted) {
