@@ -2,6 +2,7 @@ package coldproof.job;
 
 import coldproof.files.table.Table;
 import coldproof.files.table.TableReader;
+import coldproof.plan.NoiseAssumption;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
@@ -10,6 +11,7 @@ import coldproof.reason.noise.NoiseTrial;
 import coldproof.reason.sizing.PilotAdvice;
 import coldproof.reason.sizing.PilotSearch;
 import coldproof.study.Trial;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,16 +50,21 @@ public final class NoiseJob {
     }
 
     /**
-     * The noise of a table.
+     * The noise of one or more tables of the same device and workload, pooled.
      *
-     * @param file the table
+     * @param files the tables
      * @param metric column of the score
      * @param session column of the session, if there are sessions
      * @param factors columns that make the condition
-     * @throws Refused if the table, a column or a cell is wrong, or no condition was repeated
+     * @throws Refused if a table, a column or a cell is wrong, or no condition was repeated
      */
-    public static NoiseReading ofTable(Path file, String metric, Optional<String> session, List<String> factors) {
-        Table table = TableReader.read(file);
+    public static NoiseReading ofTables(List<Path> files, String metric, Optional<String> session, List<String> factors) {
+        List<List<NoiseTrial>> all = new ArrayList<>();
+        files.forEach(file -> all.add(trials(TableReader.read(file), metric, session, factors)));
+        return NoiseReading.of(all).orElseThrow(() -> tooFew(files.get(0).toString()));
+    }
+
+    private static List<NoiseTrial> trials(Table table, String metric, Optional<String> session, List<String> factors) {
         double[] scores = table.numbers(table.column(metric, "--metric"));
         int sessionColumn = session.isPresent() ? table.column(session.get(), "--session") : -1;
         List<Integer> columns = factors.stream().map(name -> table.column(name, "--factor")).toList();
@@ -71,7 +78,31 @@ public final class NoiseJob {
             String condition = String.join("\u0000", columns.stream().map(row::text).toList());
             trials.add(new NoiseTrial(condition, sessionColumn < 0 ? "" : row.text(sessionColumn), scores[i]));
         }
-        return NoiseReading.of(List.of(trials)).orElseThrow(() -> tooFew(file.toString()));
+        return trials;
+    }
+
+    /**
+     * The noise of earlier work, to be carried into a verdict: study folders, and tables with the columns of the question; pooled.
+     *
+     * @param sources one or more
+     * @param factors columns that make the condition, in tables that have them
+     * @throws Refused if one cannot be read, or no condition was repeated
+     */
+    public static NoiseAssumption carried(List<Path> sources, Optional<String> metric, Optional<String> session, List<String> factors) {
+        List<List<NoiseTrial>> all = new ArrayList<>();
+        for (Path source : sources) {
+            if (Files.isDirectory(source)) {
+                all.add(trials(StudyView.read(source)));
+            } else {
+                Table table = TableReader.read(source);
+                String column = metric.orElseThrow(() -> new Refused(Problem.of(source + " is a table, but it is not said which column is the score",
+                        Place.named("--carry-noise"), "a study folder, or --metric COLUMN beside it", "Give --metric.")));
+                all.add(trials(table, column, session.filter(table.columns()::contains), factors.stream().filter(table.columns()::contains).toList()));
+            }
+        }
+        NoiseReading noise = NoiseReading.of(all).orElseThrow(() -> tooFew(sources.get(0).toString()));
+        String from = String.join(", ", sources.stream().map(source -> source.getFileName() == null ? source.toString() : source.getFileName().toString()).toList());
+        return noise.assumption(from);
     }
 
     /**

@@ -27,7 +27,7 @@ import java.util.Optional;
  * @param mattersPercent the smallest change worth having
  * @param claim what is to be shown
  * @param falseAlarm two-sided error rate
- * @param carriedIn noise from earlier work
+ * @param carriedIn noise from earlier work, to be pooled with that of the trials
  */
 public record TrialsQuestion(Path file, String metric, Better better, String factor, String baseline, List<String> against, Optional<Change> change,
         Optional<String> session, Optional<String> order, Optional<String> pair, List<Where> where, List<String> adjustFor, double mattersPercent,
@@ -49,6 +49,7 @@ public record TrialsQuestion(Path file, String metric, Better better, String fac
 
     /** The question to the verdict, for one changed level. */
     Question question(String changed) {
-        return new Question(factor, baseline, changed, better, mattersPercent, claim, falseAlarm, change, carriedIn);
+        Question alone = new Question(factor, baseline, changed, better, mattersPercent, claim, falseAlarm, change, Optional.empty());
+        return carriedIn.map(alone::pooledWith).orElse(alone);
     }
 }

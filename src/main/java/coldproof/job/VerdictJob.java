@@ -3,6 +3,9 @@ package coldproof.job;
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
 import coldproof.reason.looks.LookSchedule;
+import coldproof.quantity.Place;
+import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
 import coldproof.reason.verdict.Compared;
 import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.LookedVerdicts;
@@ -11,6 +14,7 @@ import coldproof.reason.verdict.Question;
 import coldproof.reason.verdict.RunOrders;
 import coldproof.reason.verdict.Verdict;
 import coldproof.study.StudyState;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -60,6 +64,26 @@ public final class VerdictJob {
 
     /** Judges a study: one answer for each changed level of its plan. */
     public static List<Answer> ofStudy(StudyView study) {
+        return ofStudy(study, Optional.empty());
+    }
+
+    /** The noise a plan states, for pooling it into the verdict. */
+    public static NoiseAssumption plannedNoise(StudyView study) {
+        return study.plan().noise().filter(noise -> noise.runDf().isPresent() || noise.sessionDf().isPresent()).orElseThrow(() -> new Refused(Problem.of(
+                "the plan states no noise with degrees of freedom", Place.named("--carry-noise"), "noise that was measured",
+                "Give the study or the table it was measured in instead.")));
+    }
+
+    /**
+     * Judges a study, its noise pooled with that of earlier work.
+     *
+     * @param pooled the noise to pool in; empty: none
+     * @throws Refused if noise is to be pooled into a study that is judged at several looks
+     */
+    public static List<Answer> ofStudy(StudyView study, Optional<NoiseAssumption> pooled) {
+        if (pooled.isPresent()) {
+            return pooled(study, pooled.get());
+        }
         Plan plan = study.plan();
         List<Question> asked = plan.compare().against().stream().map(against -> question(study, against)).toList();
         if (plan.looks() == 1) {
@@ -68,6 +92,20 @@ public final class VerdictJob {
         List<Compared> compared = LookedVerdicts.judge(asked, LookSchedule.of(plan, study.sheet()), study.observations(), settled(study.state()),
                 RunOrders.of(plan), new SplittableRandom(plan.seed()));
         return compared.stream().map(one -> new Answer(one, study.deviations())).toList();
+    }
+
+    private static List<Answer> pooled(StudyView study, NoiseAssumption noise) {
+        Plan plan = study.plan();
+        if (plan.looks() > 1) {
+            throw new Refused(Problem.of("the plan judges at " + plan.looks() + " looks", Place.named("--carry-noise"), "a plan that judges once",
+                    "Leave --carry-noise out."));
+        }
+        List<Question> asked = plan.compare().against().stream().map(against -> question(study, against).pooledWith(noise)).toList();
+        List<String> deviations = new ArrayList<>(study.deviations());
+        if (!plan.noise().equals(Optional.of(noise))) {
+            deviations.add("noise from " + noise.from() + " was pooled in at the verdict; the plan did not name it");
+        }
+        return answers(asked, study.observations(), RunOrders.of(plan), plan.seed(), deviations);
     }
 
     private static List<Answer> answers(List<Question> asked, List<Observation> trials, RunOrders orders, long seed, List<String> deviations) {

@@ -18,7 +18,7 @@ final class NoiseVerb implements Verb {
     public void describe(CommandSpec spec) {
         Options.arguments(spec, "STUDY", "0..*", "Study folders to learn from together (default: this study).");
         Options.flag(spec, "--advise", "How large a pilot should be for this study's plan, and what its uncertain noise does to the power.");
-        Options.value(spec, "--trials", "FILE", "A table of trials, instead of studies.");
+        Options.values(spec, "--trials", "FILE", "A table of trials, instead of studies; several are pooled.");
         Options.value(spec, "--metric", "COLUMN", "The column of the score.");
         Options.value(spec, "--session", "COLUMN", "The column of the session.");
         Options.values(spec, "--factor", "COLUMN", "A column that makes the condition; may stand several times.");
@@ -33,8 +33,8 @@ final class NoiseVerb implements Verb {
         }
         NoiseReading noise;
         if (call.has("--trials")) {
-            Path file = Invocation.pathOf("--trials", call.need("--trials", "trials.csv"));
-            noise = NoiseJob.ofTable(file, call.need("--metric", "score"), call.text("--session"), call.texts("--factor"));
+            List<Path> files = call.texts("--trials").stream().map(file -> Invocation.pathOf("--trials", file)).toList();
+            noise = NoiseJob.ofTables(files, call.need("--metric", "score"), call.text("--session"), call.texts("--factor"));
         } else {
             List<String> named = call.arguments();
             List<Path> studies = named.isEmpty() ? List.of(call.study()) : named.stream().map(name -> Invocation.pathOf("STUDY", name)).toList();

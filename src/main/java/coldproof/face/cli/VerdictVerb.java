@@ -1,20 +1,24 @@
 package coldproof.face.cli;
 
+import coldproof.job.NoiseJob;
 import coldproof.job.StudyView;
 import coldproof.job.TrialsQuestion;
 import coldproof.job.VerdictJob;
 import coldproof.plan.Better;
 import coldproof.plan.Change;
 import coldproof.plan.Claim;
+import coldproof.plan.NoiseAssumption;
 import coldproof.reason.verdict.Compared;
 import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.Decision;
 import coldproof.report.json.VerdictJson;
 import coldproof.report.text.ComparisonsText;
 import coldproof.report.text.VerdictText;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code verdict}: judges the study, or a table of trials. */
@@ -39,13 +43,14 @@ final class VerdictVerb implements Verb {
         Options.value(spec, "--matters", "PERCENT", "The smallest change worth having (default: 3 %).");
         Options.value(spec, "--claim", "gain|same", "What is to be shown (default: gain).");
         Options.value(spec, "--false-alarm", "PERCENT", "Two-sided error rate (default: 5 %).");
+        Options.values(spec, "--carry-noise", "SOURCE", "Pool in the noise of a study folder, a table, or what the plan states (plan); may stand several times.");
     }
 
     @Override
     public int run(Invocation call) {
         boolean table = call.has("--trials");
         Optional<StudyView> study = table ? Optional.empty() : Optional.of(StudyView.read(call.study()));
-        List<VerdictJob.Answer> answers = table ? VerdictJob.ofTable(question(call)) : VerdictJob.ofStudy(study.get());
+        List<VerdictJob.Answer> answers = table ? VerdictJob.ofTable(question(call)) : VerdictJob.ofStudy(study.get(), carried(call, study.get()));
         List<Compared> compared = answers.stream().map(VerdictJob.Answer::compared).toList();
         List<String> deviations = answers.get(0).deviations();
         StringBuilder text = new StringBuilder();
@@ -73,6 +78,19 @@ final class VerdictVerb implements Verb {
         return against;
     }
 
+    private static Optional<NoiseAssumption> carried(Invocation call, StudyView study) {
+        List<String> sources = call.texts("--carry-noise");
+        if (sources.equals(List.of("plan"))) {
+            return Optional.of(VerdictJob.plannedNoise(study));
+        }
+        return carried(call, List.of());
+    }
+
+    private static Optional<NoiseAssumption> carried(Invocation call, List<String> factors) {
+        List<Path> sources = call.texts("--carry-noise").stream().map(source -> Invocation.pathOf("--carry-noise", source)).toList();
+        return sources.isEmpty() ? Optional.empty() : Optional.of(NoiseJob.carried(sources, call.text("--metric"), call.text("--session"), factors));
+    }
+
     private static TrialsQuestion question(Invocation call) {
         Better better = call.word("--better", List.of("higher", "lower"), call.need("--better", "higher")).equals("higher") ? Better.HIGHER : Better.LOWER;
         Optional<Change> change = call.has("--change")
@@ -90,6 +108,7 @@ final class VerdictVerb implements Verb {
         }
         return new TrialsQuestion(Invocation.pathOf("--trials", call.need("--trials", "trials.csv")), call.need("--metric", "score"), better,
                 call.need("--factor", "fan"), call.need("--baseline", "auto"), against(call), change, call.text("--session"),
-                call.text("--order"), call.text("--pair"), where, call.texts("--adjust-for"), matters, claim, falseAlarm, Optional.empty());
+                call.text("--order"), call.text("--pair"), where, call.texts("--adjust-for"), matters, claim, falseAlarm,
+                carried(call, Stream.concat(Stream.of(call.need("--factor", "fan")), call.texts("--adjust-for").stream()).toList()));
     }
 }

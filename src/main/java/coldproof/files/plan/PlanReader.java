@@ -169,11 +169,12 @@ public final class PlanReader {
         }
         double run = notNegative(inner, "run to run");
         double session = notNegative(inner, "session to session");
-        OptionalDouble runDf = degreesOfFreedom(inner, "run degrees of freedom");
-        OptionalDouble sessionDf = degreesOfFreedom(inner, "session degrees of freedom");
+        OptionalDouble runDf = count(inner, "run degrees of freedom");
+        OptionalDouble sessionDf = count(inner, "session degrees of freedom");
+        OptionalDouble trials = count(inner, "trials per session");
         String from = inner.optionalText("from").orElse("guess");
         inner.finish();
-        return Optional.of(new NoiseAssumption(run, session, runDf, sessionDf, from));
+        return Optional.of(new NoiseAssumption(run, session, runDf, sessionDf, trials, from));
     }
 
     private double notNegative(YamlForm inner, String key) {
@@ -185,7 +186,7 @@ public final class PlanReader {
         return value;
     }
 
-    private OptionalDouble degreesOfFreedom(YamlForm inner, String key) {
+    private OptionalDouble count(YamlForm inner, String key) {
         return inner.whole(key, 1, 1_000_000).map(whole -> OptionalDouble.of(whole)).orElse(OptionalDouble.empty());
     }
 

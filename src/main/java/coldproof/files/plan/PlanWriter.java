@@ -88,6 +88,7 @@ public final class PlanWriter {
     private static String noise(NoiseAssumption noise) {
         return "{run to run: " + percent(noise.runCvPercent()) + ", session to session: " + percent(noise.sessionCvPercent())
                 + whole(", run degrees of freedom: ", noise.runDf()) + whole(", session degrees of freedom: ", noise.sessionDf())
+                + whole(", trials per session: ", noise.trialsPerSession())
                 + ", from: " + text(noise.from()) + "}";
     }
 

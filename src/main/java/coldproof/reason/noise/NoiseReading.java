@@ -1,5 +1,6 @@
 package coldproof.reason.noise;
 
+import coldproof.plan.NoiseAssumption;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.stats.interval.ConfidenceInterval;
@@ -72,6 +73,12 @@ public record NoiseReading(double runCvPercent, int runDf, Interval runInterval,
         Map<String, Integer> numbers = new LinkedHashMap<>();
         labels.forEach(label -> numbers.putIfAbsent(label, numbers.size()));
         return labels.stream().mapToInt(numbers::get).toArray();
+    }
+
+    /** As a plan or a verdict takes it in. */
+    public NoiseAssumption assumption(String from) {
+        return new NoiseAssumption(runCvPercent, sessionCvPercent.orElse(0), OptionalDouble.of(runDf),
+                sessionDf > 0 ? OptionalDouble.of(sessionDf) : OptionalDouble.empty(), OptionalDouble.of(components.trialsPerSession()), from);
     }
 
     private static NoiseReading reading(NoiseComponents components, int studies, int trials) {

@@ -1,13 +1,10 @@
 package coldproof.reason.verdict;
 
 import coldproof.plan.Better;
-import coldproof.plan.NoiseAssumption;
-import coldproof.quantity.LogRatio;
 import coldproof.stats.model.DesignMatrix;
 import coldproof.stats.model.Estimate;
 import coldproof.stats.model.NoiseComponents;
 import coldproof.stats.model.Pairs;
-import coldproof.stats.model.SessionMeans;
 import coldproof.stats.model.TwoGroups;
 import coldproof.stats.model.WithinSessions;
 import java.util.ArrayList;
@@ -60,10 +57,30 @@ final class Analyst {
         }
     }
 
-    Analysis betweenSessions(boolean judgeByCarriedIn) {
-        if (judgeByCarriedIn) {
-            return byCarriedIn();
+    /** The test in a stratum, by the noise of the trials, and by that carried in where the question wants it or a level has one session. */
+    Analysis analyse(Stratum stratum) {
+        Optional<CarryingIn> carrying = CarryingIn.of(question, stratum);
+        if (stratum == Stratum.BETWEEN_SESSIONS && arrangement.hasSingleSession() && carrying.isPresent()) {
+            return withNoise(carrying.get().singleSessions(between().means()));
         }
+        Analysis own = switch (stratum) {
+            case BETWEEN_SESSIONS -> betweenSessions();
+            case WITHIN_SESSIONS -> withinSessions();
+            case PAIRS -> pairs();
+            case TRIALS -> singleTrials();
+        };
+        if (carrying.isEmpty() || !question.poolsCarriedIn() || own.estimate().isWithoutNoise() || stratum != Stratum.BETWEEN_SESSIONS && own.runLogSd().isEmpty()) {
+            return own;
+        }
+        return stratum == Stratum.BETWEEN_SESSIONS ? withNoise(carrying.get().sessions(own, between().means()))
+                : withSds(carrying.get().runs(own), own);
+    }
+
+    private static Analysis withSds(Analysis judged, Analysis own) {
+        return new Analysis(judged.estimate(), judged.method(), own.sessionLogSd(), own.runLogSd(), judged.carried());
+    }
+
+    private Analysis betweenSessions() {
         BetweenSessions.Tested tested = between().test();
         return analysis(tested.estimate(), tested.method() + adjusted());
     }
@@ -96,23 +113,6 @@ final class Analyst {
         return adjusts() ? ", adjusted for what else was set" : "";
     }
 
-    private Analysis byCarriedIn() {
-        NoiseAssumption known = question.carriedIn().orElseThrow();
-        SessionMeans means = between().means();
-        double runVariance = square(LogRatio.logSdOfCv(known.runCvPercent()));
-        double sessionVariance = square(LogRatio.logSdOfCv(known.sessionCvPercent()));
-        double perSession = trialsPerSession(means);
-        NoiseComponents noise = new NoiseComponents(Math.max(runVariance, Double.MIN_NORMAL), (int) Math.max(1, known.runDf().orElse(1)),
-                runVariance + perSession * sessionVariance, (int) Math.max(1, known.sessionDf().orElse(1)), perSession);
-        return analysis(means.judgedBy(noise), "difference of session means judged by noise carried in from " + known.from());
-    }
-
-    private static double trialsPerSession(SessionMeans means) {
-        double a = means.trialsPerBaselineSession();
-        double b = means.trialsPerAgainstSession();
-        return 2 / (1 / a + 1 / b);
-    }
-
     boolean alike() {
         return alike(trials, session);
     }
@@ -129,7 +129,7 @@ final class Analyst {
         return bySession.values().stream().distinct().count() == 1;
     }
 
-    Analysis withinSessions() {
+    private Analysis withinSessions() {
         return analysis(prepared().test(logScores), "least squares of log scores within sessions" + adjusted());
     }
 
@@ -163,7 +163,7 @@ final class Analyst {
         return Effects.of(trials, level, levels).richest(matrix -> WithinSessions.prepare(matrix, session, matrix.difference(Effects.FACTOR, 0, 1)).degreesOfFreedom());
     }
 
-    Analysis pairs() {
+    private Analysis pairs() {
         List<Observation[]> whole = arrangement.pairs();
         double[] baseline = whole.stream().mapToDouble(both -> LogScores.of(both[0], better)).toArray();
         double[] against = whole.stream().mapToDouble(both -> LogScores.of(both[1], better)).toArray();
@@ -173,7 +173,7 @@ final class Analyst {
         return new Analysis(estimate, "paired t test on log scores" + adjusted(), OptionalDouble.empty(), OptionalDouble.of(runLogSd));
     }
 
-    Analysis singleTrials() {
+    private Analysis singleTrials() {
         if (adjusts()) {
             return analysis(prepared().test(logScores), "least squares of log scores" + adjusted());
         }
@@ -186,13 +186,14 @@ final class Analyst {
     }
 
     private Analysis analysis(Estimate estimate, String method) {
+        return withNoise(new Analysis(estimate, method, OptionalDouble.empty(), OptionalDouble.empty()));
+    }
+
+    /** With the noise that these trials show. */
+    private Analysis withNoise(Analysis analysis) {
         Optional<NoiseComponents> noise = noise();
         OptionalDouble run = noise.isPresent() ? OptionalDouble.of(noise.get().runLogSd()) : OptionalDouble.empty();
         OptionalDouble between = noise.isPresent() && noise.get().knowsSessions() ? OptionalDouble.of(noise.get().sessionLogSd()) : OptionalDouble.empty();
-        return new Analysis(estimate, method, between, run);
-    }
-
-    private static double square(double value) {
-        return value * value;
+        return new Analysis(analysis.estimate(), analysis.method(), between, run, analysis.carried());
     }
 }

@@ -146,18 +146,14 @@ final class Arrangement {
         return Optional.empty();
     }
 
-    /** The level that has only one session, where its session cannot be told from its day; empty when there is none or carried-in noise covers it. */
+    /** The level that has only one session, so that its session cannot be told from its day; empty when there is none. */
     Optional<String> onlySession() {
-        boolean covered = question.carriedIn().isPresent() && question.carriedIn().get().sessionDf().isPresent();
-        if (covered) {
-            return Optional.empty();
-        }
-        for (String level : List.of(question.baseline(), question.against())) {
-            if (sessionsWith(level) == 1) {
-                return Optional.of(level);
-            }
-        }
-        return Optional.empty();
+        return List.of(question.baseline(), question.against()).stream().filter(level -> sessionsWith(level) == 1).findFirst();
+    }
+
+    /** Whether a level has only one session. */
+    boolean hasSingleSession() {
+        return onlySession().isPresent();
     }
 
     private Optional<String> withinObstacle() {

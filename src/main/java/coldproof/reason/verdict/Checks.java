@@ -42,6 +42,27 @@ final class Checks {
         return found;
     }
 
+    /** Says what was carried in, and whether the trials agree with it. */
+    static Check carried(CarriedNoise noise) {
+        String what = "Judged with noise carried in from " + noise.from() + " (" + cv(noise.logSd()) + " on " + degrees(noise.degreesOfFreedom()) + ")";
+        if (noise.differenceP().isEmpty()) {
+            return new Check("carried-in noise", false, what + " alone: these trials have nothing to hold it against, so it must be the same device, workload and"
+                    + " way of working.");
+        }
+        double p = noise.differenceP().getAsDouble();
+        String own = "; the trials themselves show " + cv(noise.ownLogSd().orElseThrow()) + " on " + degrees(noise.ownDegreesOfFreedom()) + " (" + Phrases.p(p) + ")";
+        return p < OrderChecks.ODD ? new Check("carried-in noise", true, what + own + ": that is not the same noise. Judge by these trials alone, or find out what changed"
+                + " since.") : new Check("carried-in noise", false, what + own + ".");
+    }
+
+    private static String cv(double logSd) {
+        return Phrases.number(coldproof.quantity.LogRatio.cvPercentOfLogSd(logSd)) + " %";
+    }
+
+    private static String degrees(double degreesOfFreedom) {
+        return (degreesOfFreedom == Math.rint(degreesOfFreedom) ? Long.toString((long) degreesOfFreedom) : Phrases.number(degreesOfFreedom)) + " degrees of freedom";
+    }
+
     private Check outliers() {
         int most = Math.max(1, modelled.size() / 8);
         GeneralisedEsd esd = GeneralisedEsd.ofModel(modelled.scores(), modelled.columns(), most, SHAPE);

@@ -56,8 +56,12 @@ public final class ManyVerdicts {
      *
      * @param question what is asked
      * @param trials the trials in the order their scores will come; their own scores do not matter
+     * @throws IllegalArgumentException if the question pools noise carried in
      */
     public static ManyVerdicts of(Question question, List<Observation> trials) {
+        if (question.poolsCarriedIn()) {
+            throw new IllegalArgumentException("noise pooled in from elsewhere is judged in full only");
+        }
         return new ManyVerdicts(question, trials);
     }
 
@@ -128,9 +132,8 @@ public final class ManyVerdicts {
     }
 
     private Test between(Arrangement arrangement, Analyst analyst) {
-        boolean single = arrangement.sessionsWith(question.baseline()) < 2 || arrangement.sessionsWith(question.against()) < 2;
-        if (single || !analyst.alike()) {
-            return scores -> new Analyst(question, new Arrangement(question, scored(scores))).betweenSessions(single).estimate();
+        if (arrangement.hasSingleSession() || !analyst.alike()) {
+            return scores -> new Analyst(question, new Arrangement(question, scored(scores))).analyse(Stratum.BETWEEN_SESSIONS).estimate();
         }
         List<SessionMean> baseline = sessions(arrangement, question.baseline());
         List<SessionMean> against = sessions(arrangement, question.against());

@@ -11,7 +11,7 @@ import java.util.List;
 /** Looks at what the order of the trials did: whether it is known, whether scores drift, whether neighbours resemble each other. */
 final class OrderChecks {
     /** Probability of a needless warning of each look; two looks at a drift share twice as much. */
-    private static final double ODD = 0.025;
+    static final double ODD = 0.025;
 
     private static final double LEANS = 0.5; // share of the order's squares that the levels explain, from which the two can hardly be told apart
 

@@ -18,10 +18,11 @@ import java.util.Optional;
  * @param falseAlarm two-sided error rate of a change that is none, in (0, 0.5)
  * @param change how often the factor was set; empty: found from the trials
  * @param carriedIn noise with degrees of freedom from earlier work, used where the trials have none of their own
+ * @param poolsCarriedIn whether the noise carried in is pooled with that of the trials in every case
  * @param power wanted of what is still needed, in (0, 1): 1 - missed gain
  */
 public record Question(String factor, String baseline, String against, Better better, double mattersPercent, Claim claim, double falseAlarm,
-        Optional<Change> change, Optional<NoiseAssumption> carriedIn, double power) {
+        Optional<Change> change, Optional<NoiseAssumption> carriedIn, boolean poolsCarriedIn, double power) {
     private static final double USUAL_POWER = 0.9;
 
     /** Refuses a question that cannot be judged. */
@@ -38,6 +39,17 @@ public record Question(String factor, String baseline, String against, Better be
     public Question(String factor, String baseline, String against, Better better, double mattersPercent, Claim claim, double falseAlarm,
             Optional<Change> change, Optional<NoiseAssumption> carriedIn) {
         this(factor, baseline, against, better, mattersPercent, claim, falseAlarm, change, carriedIn, USUAL_POWER);
+    }
+
+    /** Noise carried in counts only where the trials have none of their own. */
+    public Question(String factor, String baseline, String against, Better better, double mattersPercent, Claim claim, double falseAlarm,
+            Optional<Change> change, Optional<NoiseAssumption> carriedIn, double power) {
+        this(factor, baseline, against, better, mattersPercent, claim, falseAlarm, change, carriedIn, false, power);
+    }
+
+    /** The same question with noise pooled in from elsewhere. */
+    public Question pooledWith(NoiseAssumption noise) {
+        return new Question(factor, baseline, against, better, mattersPercent, claim, falseAlarm, change, Optional.of(noise), true, power);
     }
 
     /** The margin on the log scale: {@code ln(1 + matters)}. */

@@ -24,11 +24,12 @@ import java.util.OptionalDouble;
  * @param randomisation the randomisation test, where there is one
  * @param moreNeeded what would probably settle it
  * @param checks what was looked at
+ * @param carried noise from elsewhere that it was judged by
  */
 public record Verdict(Word word, Decision decision, AtLeastMatters atLeastMatters, String reason, Optional<Change> estimate,
         Optional<Interval> interval, Optional<Interval> equivalence, String method, Stratum stratum, List<Integer> sessions, List<Integer> trials,
         OptionalDouble sessionCvPercent, OptionalDouble runCvPercent, Optional<Randomisation> randomisation, MoreNeeded moreNeeded,
-        List<Check> checks) {
+        List<Check> checks, Optional<CarriedNoise> carried) {
     /**
      * The estimated change.
      *

@@ -1,6 +1,5 @@
 package coldproof.reason.verdict;
 
-import coldproof.plan.NoiseAssumption;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.stats.model.Estimate;
@@ -52,7 +51,8 @@ public final class Verdicts {
      */
     Verdict verdict(Ruler ruler, UnaryOperator<Analysis> better) {
         Optional<String> obstacle = arrangement.obstacle(stratum).or(this::tooFew);
-        Optional<String> onlySession = stratum == Stratum.BETWEEN_SESSIONS && obstacle.isEmpty() ? arrangement.onlySession() : Optional.empty();
+        Optional<String> onlySession = stratum == Stratum.BETWEEN_SESSIONS && obstacle.isEmpty() && !judgeByCarriedIn() ? arrangement.onlySession()
+                : Optional.empty();
         if (onlySession.isPresent()) {
             return cannotCarry(onlySessionReason(onlySession.get()), oneSessionMore(), ruler);
         }
@@ -64,7 +64,7 @@ public final class Verdicts {
         if (inseparable.isPresent()) {
             return cannotCarry(inseparable.get(), MoreNeeded.NOTHING, ruler);
         }
-        Analysis analysis = better.apply(analysis(analyst));
+        Analysis analysis = better.apply(analyst.analyse(stratum));
         if (isWithoutNoise(analysis)) {
             return cannotCarry("the scores do not vary at all, so there is no noise to judge a change by: record them with more digits", MoreNeeded.NOTHING,
                     ruler);
@@ -80,13 +80,13 @@ public final class Verdicts {
 
     /** Whether these trials carry a verdict of their own noise. */
     boolean standsAlone() {
-        return arrangement.obstacle(stratum).isEmpty() && tooFew().isEmpty() && !(stratum == Stratum.BETWEEN_SESSIONS
-                && (arrangement.onlySession().isPresent() || judgeByCarriedIn()));
+        return arrangement.obstacle(stratum).isEmpty() && tooFew().isEmpty() && !question.poolsCarriedIn()
+                && !(stratum == Stratum.BETWEEN_SESSIONS && arrangement.hasSingleSession());
     }
 
     /** The test of these trials alone; empty where they cannot carry a verdict of their own noise. */
     Optional<Estimate> estimate() {
-        return standsAlone() ? Optional.of(analysis(new Analyst(question, arrangement)).estimate()).filter(estimate -> !estimate.isWithoutNoise())
+        return standsAlone() ? Optional.of(new Analyst(question, arrangement).analyse(stratum).estimate()).filter(estimate -> !estimate.isWithoutNoise())
                 : Optional.empty();
     }
 
@@ -99,22 +99,9 @@ public final class Verdicts {
         return stratum;
     }
 
-    private Analysis analysis(Analyst analyst) {
-        return switch (stratum) {
-            case BETWEEN_SESSIONS -> analyst.betweenSessions(judgeByCarriedIn());
-            case WITHIN_SESSIONS -> analyst.withinSessions();
-            case PAIRS -> analyst.pairs();
-            case TRIALS -> analyst.singleTrials();
-        };
-    }
-
+    /** Whether a level has one session and there is noise with degrees of freedom to judge it by. */
     private boolean judgeByCarriedIn() {
-        boolean single = arrangement.sessionsWith(question.baseline()) < 2 || arrangement.sessionsWith(question.against()) < 2;
-        return single && question.carriedIn().flatMap(Verdicts::withSessionDf).isPresent();
-    }
-
-    private static Optional<NoiseAssumption> withSessionDf(NoiseAssumption noise) {
-        return noise.sessionDf().isPresent() ? Optional.of(noise) : Optional.empty();
+        return stratum == Stratum.BETWEEN_SESSIONS && arrangement.hasSingleSession() && CarryingIn.of(question, stratum).isPresent();
     }
 
     private String onlySessionReason(String level) {
@@ -147,7 +134,7 @@ public final class Verdicts {
                 analysis.map(a -> ruler.interval(a.estimate())).or(() -> none), analysis.map(a -> ruler.equivalence(a.estimate())).or(() -> none),
                 analysis.map(Analysis::method).orElse("none: " + reason), stratum, sessions(), trials(), percent(analysis.map(Analysis::sessionLogSd)),
                 percent(analysis.map(Analysis::runLogSd)), Optional.empty(), moreNeeded,
-                analysis.isPresent() ? Checks.of(question, stratum, arrangement) : List.of());
+                analysis.isPresent() ? checks(analysis.get()) : List.of(), analysis.flatMap(Analysis::carried));
     }
 
     private Optional<Analysis> shown() {
@@ -162,7 +149,7 @@ public final class Verdicts {
         if (!judgeByCarriedIn() && analyst.inseparable(stratum).isPresent()) {
             return Optional.empty();
         }
-        Analysis analysis = analysis(analyst);
+        Analysis analysis = analyst.analyse(stratum);
         return isWithoutNoise(analysis) ? Optional.empty() : Optional.of(analysis);
     }
 
@@ -176,7 +163,13 @@ public final class Verdicts {
         MoreNeeded more = decision == Decision.UNDECIDED ? Shortfall.of(question, stratum, arrangement, analysis, ruler) : MoreNeeded.NOTHING;
         return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), "", Optional.of(change(estimate)), Optional.of(interval),
                 Optional.of(equivalence), analysis.method(), stratum, sessions(), trials(), percent(Optional.of(analysis.sessionLogSd())),
-                percent(Optional.of(analysis.runLogSd())), randomisation, more, Checks.of(question, stratum, arrangement));
+                percent(Optional.of(analysis.runLogSd())), randomisation, more, checks(analysis), analysis.carried());
+    }
+
+    private List<Check> checks(Analysis analysis) {
+        List<Check> checks = new java.util.ArrayList<>(Checks.of(question, stratum, arrangement));
+        analysis.carried().map(Checks::carried).ifPresent(checks::add);
+        return checks;
     }
 
     private Verdict.Change change(Estimate estimate) {

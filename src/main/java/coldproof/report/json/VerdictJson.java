@@ -2,6 +2,7 @@ package coldproof.report.json;
 
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
+import coldproof.reason.verdict.CarriedNoise;
 import coldproof.reason.verdict.Check;
 import coldproof.reason.verdict.Compared;
 import coldproof.reason.verdict.Comparisons;
@@ -9,6 +10,7 @@ import coldproof.reason.verdict.Randomisation;
 import coldproof.reason.verdict.Verdict;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** The document of {@code verdict --json}. */
@@ -46,6 +48,7 @@ public final class VerdictJson {
         json.put("randomisation", verdict.randomisation().map(VerdictJson::randomisation));
         json.put("moreNeeded", new JsonObject().put("sessions", whole(verdict.moreNeeded().sessions())).put("trials", whole(verdict.moreNeeded().trials()))
                 .put("text", verdict.moreNeeded().text().isEmpty() ? null : verdict.moreNeeded().text()));
+        json.put("carriedIn", verdict.carried().map(VerdictJson::carried));
         json.put("checks", verdict.checks().stream().map(VerdictJson::check).toList());
         json.put("deviations", deviations);
         return json.put("reason", verdict.reason().isEmpty() ? null : verdict.reason());
@@ -72,6 +75,12 @@ public final class VerdictJson {
         JsonObject json = new JsonObject().put("p", test.p());
         boolean whole = test.assignments() < MOST_WHOLE;
         return (whole ? json.put("assignments", Math.round(test.assignments())) : json.put("assignments", test.assignments())).put("smallestP", test.smallestP()).put("exact", test.exact());
+    }
+
+    private static JsonObject carried(CarriedNoise noise) {
+        return new JsonObject().put("from", noise.from()).put("cv", LogRatio.cvPercentOfLogSd(noise.logSd())).put("df", noise.degreesOfFreedom())
+                .put("ownCv", noise.ownLogSd().isPresent() ? OptionalDouble.of(LogRatio.cvPercentOfLogSd(noise.ownLogSd().getAsDouble())) : OptionalDouble.empty())
+                .put("ownDf", noise.ownDegreesOfFreedom()).put("differenceP", noise.differenceP());
     }
 
     private static JsonObject check(Check check) {

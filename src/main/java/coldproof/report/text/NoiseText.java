@@ -26,7 +26,8 @@ public final class NoiseText {
         out.append("In a plan:\n  noise: {run to run: ").append(number(noise.runCvPercent())).append(" %, session to session: ")
                 .append(number(noise.sessionCvPercent().orElse(0))).append(" %, run degrees of freedom: ").append(noise.runDf());
         if (noise.sessionDf() > 0) {
-            out.append(", session degrees of freedom: ").append(noise.sessionDf());
+            out.append(", session degrees of freedom: ").append(noise.sessionDf()).append(", trials per session: ")
+                    .append(Math.max(1, Math.round(noise.components().trialsPerSession())));
         }
         return out.append(", from: pilot}\n").toString();
     }

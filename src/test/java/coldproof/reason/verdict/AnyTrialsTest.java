@@ -50,7 +50,7 @@ class AnyTrialsTest {
     @Test
     void everyTableGetsAnAnswerThatTurnsRoundWithItsLevels() {
         int decided = 0;
-        for (int seed = 0; seed < 1500; seed++) {
+        for (int seed = 0; seed < 500; seed++) {
             List<Observation> trials = any(new SplittableRandom(seed));
             Optional<Change> change = seed % 3 == 0 ? Optional.empty() : Optional.of(seed % 3 == 1 ? Change.PER_SESSION : Change.PER_TRIAL);
             Verdict forth = judge(question("auto", "maximum", change), trials);
@@ -64,12 +64,12 @@ class AnyTrialsTest {
                 decided += forth.decision() == Decision.UNDECIDED ? 0 : 1;
             }
         }
-        assertTrue(decided > 100, "only " + decided + " tables decided anything");
+        assertTrue(decided > 30, "only " + decided + " tables decided anything");
     }
 
     @Test
     void otherUnitsChangeNothingButTheScores() {
-        for (int seed = 0; seed < 200; seed++) {
+        for (int seed = 0; seed < 80; seed++) {
             List<Observation> trials = any(new SplittableRandom(seed));
             Verdict one = judge(question("auto", "maximum", Optional.empty()), trials);
             Verdict thousand = judge(question("auto", "maximum", Optional.empty()), trials.stream().map(trial -> trial.withScore(1000 * trial.score())).toList());
