@@ -65,6 +65,11 @@ public record Plan(String title, String device, Metric metric, Comparison compar
 
     /** The same plan laid out otherwise. */
     public Plan with(Layout other) {
-        return new Plan(title, device, metric, compare, mattersPercent, claim, factors, noise, errors, looks, other, budget, start, abort, workload, seed);
+        return with(other, looks);
+    }
+
+    /** The same plan laid out otherwise and judged at so many looks, the last at the end. */
+    public Plan with(Layout other, int otherLooks) {
+        return new Plan(title, device, metric, compare, mattersPercent, claim, factors, noise, errors, otherLooks, other, budget, start, abort, workload, seed);
     }
 }

@@ -24,7 +24,7 @@ final class DeviceStories {
         own.ifPresent(bench -> add(told, script, noise, Story.Kind.OWN, "bench of this study", bench));
         add(told, script, noise, Story.Kind.HEAT, "held by heat", InventedDevices.trailLaptop());
         add(told, script, noise, Story.Kind.POWER, "held by a power limit", InventedDevices.shelfDesktop());
-        add(told, script, noise, Story.Kind.CLOCK, "held by a clock ceiling", InventedDevices.steadyBox());
+        add(told, script, noise, Story.Kind.CLOCK, "held by its clock", InventedDevices.steadyBox());
         add(told, script, noise, Story.Kind.SUPPLY, "held by its supply", InventedDevices.ferryTablet());
         add(told, script, noise, Story.Kind.WORKLOAD, "held by the workload", InventedDevices.waitingStation());
         return told;

@@ -24,6 +24,8 @@ import java.util.function.IntFunction;
 final class PlanChanges {
     private static final int FURTHEST = 40; // steps in one direction
     private static final double BARELY = 0.005; // of power: a change that adds less is not worth offering
+    private static final int LOOKS = 3;
+    private static final double LOOKS_LOSE = 0.2; // of the accepted misses: what three looks of a small study cost in power (rehearsed)
     private final Plan plan;
     private final SizingAnswer size;
     private final double power;
@@ -56,22 +58,31 @@ final class PlanChanges {
                 found.add(candidate);
             }
         }
-        cheapest().filter(one -> !enough || one.minutes() < new Candidate("", plan, size).minutes()).filter(one -> found.stream()
-                .noneMatch(other -> other.plan().layout().equals(one.plan().layout()))).ifPresent(found::add);
+        cheapest(plan.errors().power()).filter(best -> !best.equals(plan.layout())).map(best -> candidate("cheapest: " + counted(best), best, plan.looks()))
+                .filter(one -> !enough || one.minutes() < new Candidate("", plan, size).minutes()).filter(one -> found.stream()
+                        .noneMatch(other -> other.plan().layout().equals(one.plan().layout()))).ifPresent(found::add);
         found.sort(Comparator.comparing((Candidate one) -> one.power() < plan.errors().power()).thenComparingDouble(Candidate::minutes)
                 .thenComparing(Comparator.comparingDouble(Candidate::power).reversed()));
-        return found.subList(0, Math.min(most, found.size()));
+        List<Candidate> best = new ArrayList<>(found.subList(0, Math.min(most - 1, found.size())));
+        withLooks().ifPresent(best::add);
+        return best;
+    }
+
+    /** The cheapest layout looked at before its end: a little larger at most, and shorter on average. */
+    private Optional<Candidate> withLooks() {
+        double power = plan.errors().power();
+        return plan.looks() > 1 ? Optional.empty()
+                : cheapest(power + LOOKS_LOSE * (1 - power)).map(best -> candidate(counted(best) + ", " + LOOKS + " looks", best, LOOKS));
     }
 
     /** The cheapest of all layouts, where the plan says what things cost. */
-    private Optional<Candidate> cheapest() {
+    private Optional<Layout> cheapest(double wanted) {
         boolean priced = plan.layout().kind() == Layout.Kind.SESSIONS && plan.budget().trialSeconds().isPresent() && plan.compare().against().size() == 1;
         if (!priced) {
             return Optional.empty();
         }
-        CheapestStudy study = CheapestStudy.of(plan, SearchTerms.USUAL);
-        return study.advice().best().map(best -> candidate("cheapest: " + counted(study.layout(best)), study.layout(best)))
-                .filter(one -> !one.plan().layout().equals(plan.layout()));
+        CheapestStudy study = CheapestStudy.of(plan, SearchTerms.USUAL, wanted);
+        return study.advice().best().map(study::layout);
     }
 
     private static String counted(Layout layout) {
@@ -146,7 +157,7 @@ final class PlanChanges {
                 return null;
             }
         }
-        return candidate(what, new Layout(plan.layout().kind(), counts, plan.layout().trialsPerCondition(), plan.layout().order()));
+        return candidate(what, new Layout(plan.layout().kind(), counts, plan.layout().trialsPerCondition(), plan.layout().order()), plan.looks());
     }
 
     /** More or fewer trials of each condition; a mirrored order keeps an even number. */
@@ -158,11 +169,11 @@ final class PlanChanges {
             return null;
         }
         return candidate(trials + (trials == 1 ? " trial" : " trials") + " each, not " + plan.layout().trialsPerCondition(),
-                new Layout(plan.layout().kind(), plan.layout().counts(), trials, plan.layout().order()));
+                new Layout(plan.layout().kind(), plan.layout().counts(), trials, plan.layout().order()), plan.looks());
     }
 
-    private Candidate candidate(String what, Layout layout) {
-        Plan changed = plan.with(layout);
+    private Candidate candidate(String what, Layout layout, int looks) {
+        Plan changed = plan.with(layout, looks);
         return new Candidate(what, changed, PlanSize.of(changed, Scheduler.draw(changed, new SplittableRandom(plan.seed()))));
     }
 }

@@ -1,5 +1,6 @@
 package coldproof.reason.rehearse;
 
+import coldproof.plan.Claim;
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
 import coldproof.plan.RunSheet;
@@ -52,7 +53,8 @@ public final class Rehearsal {
         told.addAll(DeviceStories.of(script, noise, settings.own()));
         List<Outcome> outcomes = new ArrayList<>();
         for (Told one : told) {
-            outcomes.add(new Outcome(one.story(), script.rehearse(one, settings, workers)));
+            Counts counts = script.rehearse(one, settings, workers);
+            outcomes.add(new Outcome(one.story(), counts, script.spent(counts)));
         }
         List<PlanChange> changes = new ArrayList<>();
         for (PlanChanges.Candidate candidate : new PlanChanges(plan, size).best(CHANGES)) {
@@ -65,7 +67,8 @@ public final class Rehearsal {
         Plan changed = candidate.plan();
         Script script = new Script(changed, Scheduler.draw(changed, new SplittableRandom(changed.seed())), against);
         Stories stories = new Stories(script, noise);
-        return new PlanChange(candidate.what(), changed, candidate.size(), script.rehearse(stories.noChange(), settings, workers),
-                script.rehearse(stories.matters(), settings, workers));
+        Counts none = script.rehearse(stories.noChange(), settings, workers);
+        Counts matters = script.rehearse(stories.matters(), settings, workers);
+        return new PlanChange(candidate.what(), changed, candidate.size(), none, matters, script.spent(changed.claim() == Claim.GAIN ? matters : none));
     }
 }

@@ -30,8 +30,9 @@ public record RehearsalReport(Plan plan, String against, RehearsalSettings setti
      *
      * @param story what was true
      * @param counts how the studies ended
+     * @param spent what they took
      */
-    public record Outcome(Story story, Counts counts) {}
+    public record Outcome(Story story, Counts counts, Spent spent) {}
 
     /**
      * A change of the plan.
@@ -41,12 +42,18 @@ public record RehearsalReport(Plan plan, String against, RehearsalSettings setti
      * @param size what it can see, and what it takes
      * @param noChange how it ended when nothing changes
      * @param matters how it ended when the change matters
+     * @param spent what the studies of the deciding story took: the gain that matters, or for sameness no change
      */
-    public record PlanChange(String what, Plan plan, SizingAnswer size, Counts noChange, Counts matters) {}
+    public record PlanChange(String what, Plan plan, SizingAnswer size, Counts noChange, Counts matters, Spent spent) {}
 
     /** The end of a story of this kind. */
     public Counts of(Story.Kind kind) {
-        return stories.stream().filter(outcome -> outcome.story().kind() == kind).findFirst().map(Outcome::counts)
+        return outcome(kind).counts();
+    }
+
+    /** The story of this kind with its end. */
+    public Outcome outcome(Story.Kind kind) {
+        return stories.stream().filter(outcome -> outcome.story().kind() == kind).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("the story " + kind + " was not rehearsed"));
     }
 }

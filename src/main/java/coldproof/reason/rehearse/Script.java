@@ -5,13 +5,16 @@ import coldproof.plan.Layout;
 import coldproof.plan.Plan;
 import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
+import coldproof.reason.looks.LookPoint;
+import coldproof.reason.looks.LookSchedule;
 import coldproof.reason.rehearse.bench.QuickScores;
-import coldproof.reason.verdict.ManyVerdicts;
+import coldproof.reason.verdict.ManyLooks;
 import coldproof.reason.verdict.Observation;
 import coldproof.reason.verdict.Question;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 
 /** A plan's trials in their order, ready to be run again and again. Immutable. */
@@ -20,7 +23,7 @@ final class Script {
     private final Plan plan;
     private final RunSheet sheet;
     private final Question question;
-    private final ManyVerdicts verdicts;
+    private final ManyLooks verdicts;
     private final boolean[] opensSession;
     private final boolean[] outdoors;
 
@@ -29,7 +32,7 @@ final class Script {
         this.sheet = sheet;
         question = new Question(plan.compare().factor(), plan.compare().baseline(), against, plan.metric().better(), plan.mattersPercent(), plan.claim(),
                 plan.errors().falseAlarm(), Optional.of(plan.comparedFactor().change()), plan.noise());
-        verdicts = ManyVerdicts.of(question, observations());
+        verdicts = ManyLooks.of(question, plan.compare().against().size(), LookSchedule.of(plan, sheet), observations(), new SplittableRandom(plan.seed()));
         int trials = sheet.positions().size();
         opensSession = new boolean[trials];
         outdoors = new boolean[trials];
@@ -52,12 +55,12 @@ final class Script {
         return question;
     }
 
-    ManyVerdicts verdicts() {
+    ManyLooks verdicts() {
         return verdicts;
     }
 
     /** The trials as the verdict will see them, with a score of 1. */
-    private List<Observation> observations() {
+    List<Observation> observations() {
         List<Factor> others = plan.factors().stream().filter(factor -> factor.levels().size() > 1 && !factor.name().equals(plan.compare().factor())).toList();
         boolean sessions = plan.layout().kind() == Layout.Kind.SESSIONS;
         List<Observation> observations = new ArrayList<>();
@@ -97,7 +100,7 @@ final class Script {
         int pieces = (settings.studies() + STUDIES_PER_PIECE - 1) / STUDIES_PER_PIECE;
         Counts.Tally[] tallies = new Counts.Tally[pieces];
         workers.all(pieces, i -> tallies[i] = piece(told, settings, i * STUDIES_PER_PIECE, Math.min(settings.studies(), (i + 1) * STUDIES_PER_PIECE)));
-        Counts.Tally all = new Counts.Tally(1);
+        Counts.Tally all = new Counts.Tally(verdicts.looks().size());
         for (Counts.Tally tally : tallies) {
             all.add(tally);
         }
@@ -105,13 +108,40 @@ final class Script {
     }
 
     private Counts.Tally piece(Told told, RehearsalSettings settings, int from, int end) {
-        Counts.Tally tally = new Counts.Tally(1);
-        boolean undecidable = verdicts.obstacle().isPresent();
+        Counts.Tally tally = new Counts.Tally(verdicts.looks().size());
         for (int study = from; study < end; study++) {
-            ManyVerdicts.Outcome outcome = undecidable ? ManyVerdicts.Outcome.UNDECIDED
-                    : verdicts.judge(scores(told.scores(), told.condition(), settings.stream(study)));
-            tally.add(outcome.word(), outcome.decision(), told.story().contradicts(outcome.decision(), plan.claim(), question.margin()), 0);
+            ManyLooks.Ended ended = verdicts.judge(scores(told.scores(), told.condition(), settings.stream(study)));
+            tally.add(ended.word(), ended.decision(), told.story().contradicts(ended.decision(), plan.claim(), question.margin()), ended.look());
         }
         return tally;
+    }
+
+    /** What the studies took on average, looks before the end counted in. */
+    Spent spent(Counts counts) {
+        double trials = 0;
+        double minutes = 0;
+        double outdoorMinutes = 0;
+        List<LookPoint> looks = verdicts.looks();
+        for (int look = 0; look < looks.size(); look++) {
+            double share = (double) counts.endedAt().get(look) / counts.studies();
+            int last = looks.get(look).lastPosition();
+            trials += share * last;
+            minutes += share * minutes(last, false);
+            outdoorMinutes += share * minutes(last, true);
+        }
+        return new Spent(trials, minutes, outdoorMinutes);
+    }
+
+    /** Time until a trial is done, openings included; NaN where the plan gives no time for a trial. */
+    private double minutes(int trials, boolean onlyOutdoors) {
+        double each = plan.budget().trialSeconds().orElse(Double.NaN);
+        String factor = plan.sessionFactor().map(Factor::name).orElse("");
+        double seconds = 0;
+        for (int i = 0; i < trials; i++) {
+            String level = sheet.positions().get(i).levels().getOrDefault(factor, "");
+            double one = each + (opensSession[i] ? plan.budget().openingSeconds(level) : 0);
+            seconds += !onlyOutdoors || outdoors[i] ? one : 0;
+        }
+        return seconds / 60;
     }
 }

@@ -41,8 +41,8 @@ final class Stories {
         String none = ofGain() ? "no gain, " : "no change, ";
         return List.of(noChange(), matters(), told(Story.Kind.TWICE, "twice that", Math.log1p(2 * plan.mattersPercent() / 100), spread()),
                 told(Story.Kind.DRIFT, none + "a drift", 0, drifting()),
-                told(Story.Kind.LINGERING, none + "lingering noise", 0, lingering()),
-                told(Story.Kind.DISTURBED, none + "disturbed trials", 0, disturbed()));
+                told(Story.Kind.LINGERING, none + "noise lingers", 0, lingering()),
+                told(Story.Kind.DISTURBED, none + "disturbed", 0, disturbed()));
     }
 
     private Told told(Story.Kind kind, String name, double trueLog, ScoreSpread spread) {

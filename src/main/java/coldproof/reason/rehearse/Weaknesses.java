@@ -20,6 +20,11 @@ final class Weaknesses {
         script.verdicts().obstacle().ifPresent(reason -> found.add(new Warning("no-verdict-possible", "However the scores come out, this plan cannot decide: "
                 + reason + ".")));
         found.addAll(size.warnings());
+        int changes = script.plan().compare().against().size();
+        if (changes > 1) {
+            found.add(new Warning("equal-shares", "Rehearsed with an equal share of the error rate for each of " + changes
+                    + " changes; the verdict judges them together, which is a little sharper."));
+        }
         boolean ofGain = script.plan().claim() == Claim.GAIN;
         Counts none = counts(outcomes, Story.Kind.NO_CHANGE);
         Counts decisive = ofGain ? counts(outcomes, Story.Kind.MATTERS) : none;

@@ -34,6 +34,16 @@ public record CheapestStudy(Plan plan, SearchTerms terms, StudyCost cost, PlanAd
      * @throws Refused if the plan has no sessions, no noise or no time for a trial
      */
     public static CheapestStudy of(Plan plan, SearchTerms terms) {
+        return of(plan, terms, plan.errors().power());
+    }
+
+    /**
+     * The same for another power than the plan's, as for a study that looks early and loses a little by it.
+     *
+     * @param wanted in (0, 1)
+     * @throws Refused likewise
+     */
+    public static CheapestStudy of(Plan plan, SearchTerms terms, double wanted) {
         check(plan);
         NoiseAssumption noise = plan.noise().orElseThrow();
         StudyCost cost = cost(plan, terms);
@@ -42,7 +52,7 @@ public record CheapestStudy(Plan plan, SearchTerms terms, StudyCost cost, PlanAd
         PlanSpace space = plan.comparesSessions() ? PlanSpace.ofSessionFactor(run, LogRatio.logSdOfCv(noise.sessionCvPercent()), conditions, cost)
                 : new PlanSpace(true, run, 0, conditions, Math.max(1, plan.layout().counts().size()), cost);
         StudyLimits limits = limits(plan, terms);
-        PlanAdvice advice = CheapestPlan.search(space, limits, power(plan), plan.errors().power());
+        PlanAdvice advice = CheapestPlan.search(space, limits, power(plan), wanted);
         return new CheapestStudy(plan, terms, cost, advice, planned(plan, space));
     }
 

@@ -37,18 +37,31 @@ public final class ManyVerdicts {
     private final List<Observation> trials;
     private final Verdict sample;
     private final Test test;
+    private final Ruler ruler;
     private final double degreesOfFreedom;
-    private final double wide;
-    private final double narrow;
+    private final double reach;
+    private final double equivalenceReach;
 
     private ManyVerdicts(Question question, List<Observation> trials) {
         this.question = question;
         this.trials = numbered(trials);
-        sample = Verdicts.judge(question, this.trials, RunOrders.unknown(), new SplittableRandom(0));
+        sample = Verdicts.judge(question, this.trials, RunOrders.untested(), new SplittableRandom(0));
         test = sample.reason().isEmpty() ? test() : scores -> Estimate.of(0, 0, 1);
+        ruler = Ruler.alone(ErrorRates.of(question));
         degreesOfFreedom = sample.estimate().map(Verdict.Change::degreesOfFreedom).orElse(1.0);
-        wide = reach(degreesOfFreedom, 1 - question.falseAlarm());
-        narrow = reach(degreesOfFreedom, 1 - 2 * question.falseAlarm());
+        reach = ruler.reach().applyAsDouble(Estimate.of(0, 1, degreesOfFreedom));
+        equivalenceReach = ruler.equivalenceReach().applyAsDouble(Estimate.of(0, 1, degreesOfFreedom));
+    }
+
+    private ManyVerdicts(ManyVerdicts like, Ruler ruler) {
+        question = like.question;
+        trials = like.trials;
+        sample = like.sample;
+        test = like.test;
+        this.ruler = ruler;
+        degreesOfFreedom = like.degreesOfFreedom;
+        reach = ruler.reach().applyAsDouble(Estimate.of(0, 1, degreesOfFreedom));
+        equivalenceReach = ruler.equivalenceReach().applyAsDouble(Estimate.of(0, 1, degreesOfFreedom));
     }
 
     /**
@@ -63,6 +76,16 @@ public final class ManyVerdicts {
             throw new IllegalArgumentException("noise pooled in from elsewhere is judged in full only");
         }
         return new ManyVerdicts(question, trials);
+    }
+
+    /** The same at other error rates. */
+    ManyVerdicts by(Ruler other) {
+        return new ManyVerdicts(this, other);
+    }
+
+    /** Degrees of freedom of the test; those of unequal sessions depend on the scores, and these are of one set of them. */
+    double degreesOfFreedom() {
+        return degreesOfFreedom;
     }
 
     /** Each trial's score is its place, so that it is known again wherever it has been put. */
@@ -91,26 +114,18 @@ public final class ManyVerdicts {
     /**
      * Judges one set of scores.
      *
-     * @param logScores natural logarithms turned so that better is larger, one for each trial in the order given
+     * @param logScores natural logarithms turned so that better is larger, one for each trial in the order given; further ones do not count
      */
     public Outcome judge(double[] logScores) {
         Estimate estimate = test.of(logScores);
         if (estimate.isWithoutNoise()) {
             return Outcome.UNDECIDED;
         }
-        Interval interval = interval(estimate, 1 - question.falseAlarm(), wide);
-        Word word = Word.of(interval, interval(estimate, 1 - 2 * question.falseAlarm(), narrow), question.margin());
+        boolean known = estimate.degreesOfFreedom() == degreesOfFreedom;
+        Interval interval = known ? Ruler.around(estimate, 1 - ruler.rates().change(), reach) : ruler.interval(estimate);
+        Interval equivalence = known ? Ruler.around(estimate, 1 - 2 * ruler.rates().sameness(), equivalenceReach) : ruler.equivalence(estimate);
+        Word word = Word.of(interval, equivalence, question.margin());
         return new Outcome(word, word.decision(question.claim(), interval, question.margin()));
-    }
-
-    private Interval interval(Estimate estimate, double level, double reach) {
-        double known = estimate.degreesOfFreedom() == degreesOfFreedom ? reach : reach(estimate.degreesOfFreedom(), level);
-        double half = known * estimate.standardError();
-        return new Interval(level, estimate.logDifference() - half, estimate.logDifference() + half);
-    }
-
-    private static double reach(double degreesOfFreedom, double level) {
-        return Estimate.of(0, 1, degreesOfFreedom).interval(level).high();
     }
 
     private Test test() {

@@ -47,7 +47,7 @@ record Ruler(ErrorRates rates, ToDoubleFunction<Estimate> reach, ToDoubleFunctio
         return around(estimate, 1 - 2 * rates.sameness(), equivalenceReach.applyAsDouble(estimate));
     }
 
-    private static Interval around(Estimate estimate, double level, double reach) {
+    static Interval around(Estimate estimate, double level, double reach) {
         double half = estimate.standardError() == 0 ? 0 : reach * estimate.standardError();
         return new Interval(level, estimate.logDifference() - half, estimate.logDifference() + half);
     }

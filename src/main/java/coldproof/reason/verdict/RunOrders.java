@@ -30,7 +30,7 @@ public final class RunOrders {
     }
 
     /** No randomisation test is wanted. */
-    static RunOrders untested() {
+    public static RunOrders untested() {
         return new RunOrders(Optional.empty(), false);
     }
 

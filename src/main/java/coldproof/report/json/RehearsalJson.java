@@ -5,6 +5,7 @@ import coldproof.reason.rehearse.Counts;
 import coldproof.reason.rehearse.RehearsalReport;
 import coldproof.reason.rehearse.RehearsalReport.Outcome;
 import coldproof.reason.rehearse.RehearsalReport.PlanChange;
+import coldproof.reason.rehearse.Spent;
 import coldproof.reason.sizing.Size;
 import coldproof.reason.sizing.SizingAnswer;
 import coldproof.reason.sizing.Warning;
@@ -41,8 +42,12 @@ public final class RehearsalJson {
     }
 
     private static JsonObject story(Outcome outcome) {
-        return counts(new JsonObject().put("story", outcome.story().kind().code()).put("name", outcome.story().name())
-                .put("effectPercent", LogRatio.toPercent(outcome.story().trueLog())), outcome.counts());
+        return counts(spent(new JsonObject().put("story", outcome.story().kind().code()).put("name", outcome.story().name())
+                .put("effectPercent", LogRatio.toPercent(outcome.story().trueLog())), outcome.spent()), outcome.counts());
+    }
+
+    private static JsonObject spent(JsonObject json, Spent spent) {
+        return json.put("meanTrials", spent.trials()).put("meanMinutes", new JsonObject().put("total", spent.minutes()).put("outdoors", spent.outdoorMinutes()));
     }
 
     private static JsonObject counts(JsonObject json, Counts counts) {
@@ -52,11 +57,11 @@ public final class RehearsalJson {
         for (Word word : Word.values()) {
             words.put(word.code(), counts.words().getOrDefault(word, 0L));
         }
-        return json.put("words", words);
+        return json.put("words", words).put("endedAtLook", counts.endedAt());
     }
 
     private static JsonObject change(PlanChange change) {
-        JsonObject json = new JsonObject().put("change", change.what());
+        JsonObject json = spent(new JsonObject().put("change", change.what()), change.spent());
         size(json, change.size());
         return json.put("noChange", counts(new JsonObject(), change.noChange())).put("matters", counts(new JsonObject(), change.matters()));
     }

@@ -3,15 +3,17 @@ package coldproof.report.text;
 import coldproof.plan.Claim;
 import coldproof.plan.Plan;
 import coldproof.quantity.LogRatio;
+import coldproof.reason.looks.LookCost;
 import coldproof.reason.rehearse.Counts;
 import coldproof.reason.rehearse.RehearsalReport;
 import coldproof.reason.rehearse.RehearsalReport.Outcome;
 import coldproof.reason.rehearse.RehearsalReport.PlanChange;
+import coldproof.reason.rehearse.Spent;
 import coldproof.reason.rehearse.Story;
 import coldproof.reason.sizing.Size;
-import coldproof.reason.sizing.SizingAnswer;
 import coldproof.reason.sizing.Warning;
 import coldproof.reason.verdict.Decision;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A rehearsal for people. */
@@ -46,12 +48,21 @@ public final class RehearsalText {
     }
 
     private static void stories(RehearsalReport report, StringBuilder out) {
-        TextTable table = new TextTable("story", ">truth", ">PASS", ">FAIL", ">UNDECIDED", ">wrong");
+        boolean looks = looksEarly(report);
+        List<String> heads = new ArrayList<>(List.of("story", ">truth", ">PASS", ">FAIL", ">UNDECIDED", ">wrong"));
+        if (looks) {
+            heads.add(isOutdoors(report) ? ">outdoors" : ">trials");
+        }
+        TextTable table = new TextTable(heads.toArray(String[]::new));
         for (Outcome outcome : report.stories()) {
             Counts counts = outcome.counts();
-            table.row(outcome.story().name(), outcome.story().trueLog() == 0 ? "0 %" : Figures.change(LogRatio.toPercent(outcome.story().trueLog())),
+            List<String> cells = new ArrayList<>(List.of(outcome.story().name(), outcome.story().trueLog() == 0 ? "0 %" : Figures.change(LogRatio.toPercent(outcome.story().trueLog())),
                     share(counts.share(Decision.PASS)), share(counts.share(Decision.FAIL)), share(counts.share(Decision.UNDECIDED)),
-                    share(counts.wrongShare()));
+                    share(counts.wrongShare())));
+            if (looks) {
+                cells.add(isOutdoors(report) ? Math.round(outcome.spent().outdoorMinutes()) + " min" : Figures.fixed(outcome.spent().trials(), 1));
+            }
+            table.row(cells.toArray(String[]::new));
         }
         out.append(table.text("  ")).append('\n');
         decides(report, out);
@@ -65,11 +76,21 @@ public final class RehearsalText {
         double seen = report.plan().claim() == Claim.GAIN ? counts.changeSeen() : counts.share(Decision.PASS);
         String what = report.plan().claim() == Claim.GAIN ? "the change is seen     " : "sameness is shown      ";
         report.size().size().ifPresent(size -> out.append("  ").append(what).append(Figures.share(seen)).append(" +- ").append(Figures.share(counts.error(seen)))
-                .append("; by calculation ").append(exact(size)).append('\n'));
+                .append("; by calculation ").append(exact(report)).append('\n'));
     }
 
-    private static String exact(Size size) {
-        return Double.isNaN(size.power()) ? "-" : Figures.share(size.power());
+    private static boolean looksEarly(RehearsalReport report) {
+        return report.size().looks().isPresent();
+    }
+
+    private static boolean isOutdoors(RehearsalReport report) {
+        return report.size().minutes().outdoors().orElse(0) > 0;
+    }
+
+    /** With looks the calculation is by normal theory, a little kinder than the truth of a small study. */
+    private static String exact(RehearsalReport report) {
+        double power = report.size().looks().map(LookCost::power).or(() -> report.size().size().map(Size::power)).orElse(Double.NaN);
+        return Double.isNaN(power) ? "-" : Figures.share(power);
     }
 
     private static Story.Kind deciding(RehearsalReport report) {
@@ -91,19 +112,18 @@ public final class RehearsalText {
         out.append('\n').append(Wrap.at(columns, (enough ? "What could be spared and still reach " + Figures.share(report.size().wantedPower())
                 : "What would help most") + ", rehearsed" + meaning + ":"));
         TextTable table = new TextTable("change of the plan", ">PASS", ">wrong", ">in all", ">outdoors");
-        row(table, "as planned", report.of(Story.Kind.NO_CHANGE), report.of(deciding(report)), report.size());
+        row(table, "as planned", report.of(Story.Kind.NO_CHANGE), report.of(deciding(report)), report.outcome(deciding(report)).spent());
         for (PlanChange change : report.changes()) {
             row(table, Harmless.line(change.what()), change.noChange(), report.plan().claim() == Claim.GAIN ? change.matters() : change.noChange(),
-                    change.size());
+                    change.spent());
         }
         out.append(table.text("  "));
     }
 
-    private static void row(TextTable table, String what, Counts none, Counts deciding, SizingAnswer size) {
+    /** Times are means, early ends counted in. */
+    private static void row(TextTable table, String what, Counts none, Counts deciding, Spent spent) {
         table.row(what, share(deciding.share(Decision.PASS)), share(none.wrongShare()),
-                size.minutes().total().isPresent() ? Figures.minutes(size.minutes().total().getAsDouble())
-                        : size.size().map(found -> found.trialsTotal() + " trials").orElse("-"),
-                size.minutes().outdoors().isPresent() ? Figures.minutes(size.minutes().outdoors().getAsDouble()) : "-");
+                Double.isNaN(spent.minutes()) ? Figures.fixed(spent.trials(), 0) + " trials" : Figures.minutes(spent.minutes()), Figures.minutes(spent.outdoorMinutes()));
     }
 
     private static String share(double share) {

@@ -38,6 +38,17 @@ final class Plans {
                 sessionCv, claim);
     }
 
+    /** Sessions in the cold that cost four times as much as those in the room: 80 min and 20 min with two trials. */
+    static Plan dearCold(double matters) {
+        Plan plan = sessions(5, 5, 1, 0.8, Claim.GAIN);
+        Map<String, Double> setUp = new LinkedHashMap<>();
+        setUp.put("room", 720.0);
+        setUp.put("chilled", 4320.0);
+        Budget budget = new Budget(OptionalDouble.of(240), 0, setUp, List.of("chilled"), OptionalDouble.empty());
+        return new Plan(plan.title(), plan.device(), plan.metric(), plan.compare(), matters, plan.claim(), plan.factors(), plan.noise(), plan.errors(), 1,
+                plan.layout(), budget, plan.start(), plan.abort(), plan.workload(), plan.seed());
+    }
+
     /** The fan pinned against its curve, in so many sessions of both. */
     static Plan within(int sessions, int trials, Claim claim) {
         return plan(new Layout(Layout.Kind.SESSIONS, Map.of("", sessions), trials, Order.COUNTERBALANCED), List.of(fan()), 1.2, 0.8, claim);
@@ -51,6 +62,11 @@ final class Plans {
     /** The fan in pairs of trials. */
     static Plan paired(int pairs, Order order, Claim claim) {
         return plan(new Layout(Layout.Kind.PAIRED, Map.of("", pairs), 1, order), List.of(fan()), 1.2, 0, claim);
+    }
+
+    /** The same plan with looks before its end. */
+    static Plan looking(Plan plan, int looks) {
+        return plan.with(plan.layout(), looks);
     }
 
     static RunSheet sheet(Plan plan) {

@@ -31,6 +31,24 @@ class RehearsalTest {
                 Plans.paired(6, Order.COUNTERBALANCED, Claim.GAIN), Plans.paired(7, Order.RANDOMISED, Claim.SAME));
     }
 
+    static Stream<Plan> withLooks() {
+        return Stream.of(Plans.looking(Plans.sessions(6, 6, 1, 0.8, Claim.GAIN), 3), Plans.looking(Plans.sessions(8, 5, 2, 0.8, Claim.SAME), 2),
+                Plans.looking(Plans.alternating(12, 12, Order.RANDOMISED, Claim.GAIN), 4), Plans.looking(Plans.paired(12, Order.RANDOMISED, Claim.GAIN), 3),
+                Plans.looking(Plans.within(6, 2, Claim.GAIN), 2));
+    }
+
+    /** A study that may end early spends less on average and decides about as often. */
+    @ParameterizedTest
+    @MethodSource("withLooks")
+    void looksSaveTrialsAndCostLittle(Plan plan) {
+        boolean gain = plan.claim() == Claim.GAIN;
+        Counts looked = counts(plan, gain);
+        Counts once = counts(Plans.looking(plan, 1), gain);
+        Script script = new Script(plan, Plans.sheet(plan), plan.compare().against().get(0));
+        assertTrue(script.spent(looked).trials() < script.sheet().positions().size() - 0.5, script.spent(looked) + " of " + script.sheet().positions().size());
+        assertTrue(looked.share(Decision.UNDECIDED) < once.share(Decision.UNDECIDED) + 0.06, looked + " against " + once);
+    }
+
     @Test
     void theSameSeedGivesTheSameReportOnAnyNumberOfThreads() {
         Plan plan = Plans.sessions(4, 3, 2, 0.8, Claim.GAIN);
@@ -57,7 +75,7 @@ class RehearsalTest {
 
     /** The accepted rate is 5 %, whatever the layout; for sameness it holds at the edge of what matters. */
     @ParameterizedTest
-    @MethodSource("everyLayout")
+    @MethodSource({"everyLayout", "withLooks"})
     void falseAlarmsStayWithinTheAcceptedRate(Plan plan) {
         boolean gain = plan.claim() == Claim.GAIN;
         Counts counts = counts(plan, !gain);

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The quick decision against the full one, study by study: there is no other source for "the same". */
 class ManyVerdictsTest {
-    private static final int STUDIES = 150;
+    private static final int STUDIES = 60;
 
     private enum Shape {
         SINGLE_TRIALS, PAIRS, SESSIONS, SESSIONS_WITH_FAN, UNEQUAL_SESSIONS, WITHIN, WITHIN_UNDER_AMBIENT, CARRIED_IN
@@ -90,7 +90,7 @@ class ManyVerdictsTest {
                 assertTrue(many.obstacle().isEmpty(), () -> many.obstacle().toString());
                 for (int study = 0; study < STUDIES; study++) {
                     double[] logs = logs(trials, study);
-                    Verdict full = Verdicts.judge(question, scored(trials, logs, better), RunOrders.unknown(), new SplittableRandom(1));
+                    Verdict full = Verdicts.judge(question, scored(trials, logs, better), RunOrders.untested(), new SplittableRandom(1));
                     ManyVerdicts.Outcome quick = many.judge(logs);
                     assertEquals(full.word(), quick.word(), shape + " study " + study);
                     assertEquals(full.decision(), quick.decision(), shape + " study " + study);
