@@ -67,8 +67,8 @@ public final class CautionJob {
      * @throws Refused likewise, or if the study's plan or safety file is wrong
      */
     public static Answer ofStudy(Request request, Path study, Instant now) {
-        StudySafety safety = StudyRules.of(study);
         StudyView view = StudyView.read(study);
+        StudySafety safety = StudyRules.of(view);
         SafetyScene planned = new PlanScene(view.plan(), view.sheet()).coldestOuting();
         boolean nominal = request.taken().stream().noneMatch(taken -> taken.reading() == Reading.AIR) && planned.number(Reading.AIR).isPresent();
         List<String> remarks = nominal ? List.of("The air is the plan's own figure. On site, judge again with the air as measured.") : List.of();

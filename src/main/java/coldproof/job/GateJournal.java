@@ -82,7 +82,20 @@ final class GateJournal {
         }
     }
 
-    private static Map<String, Observed> conditions(Map<Reading, Value> values) {
+    /** Writes down rules set aside. */
+    void setAside(Map<String, String> reasons) {
+        reasons.forEach((rule, reason) -> study.append(new RuleLoosened(rule, reason)));
+    }
+
+    /** Writes down readings of the session. */
+    void taken(SafetyScene scene) {
+        if (!scene.values().isEmpty()) {
+            study.startConditions(position, conditions(scene.values()), List.of());
+        }
+    }
+
+    /** Readings in the form of the journal. */
+    static Map<String, Observed> conditions(Map<Reading, Value> values) {
         Map<String, Observed> conditions = new LinkedHashMap<>();
         values.forEach((reading, value) -> conditions.put(reading.word(), value.number().isPresent()
                 ? Observed.of(value.number().getAsDouble(), reading.dimension().map(Dimension::unit).orElse("")) : Observed.of(value.word())));

@@ -15,7 +15,11 @@ import java.util.stream.Collectors;
 final class GateWords {
     private GateWords() {}
 
-    static Problem blocked(Caution stop) {
+    static List<Problem> blocked(List<Caution> stops) {
+        return stops.stream().map(GateWords::blocked).toList();
+    }
+
+    private static Problem blocked(Caution stop) {
         String way = stop.rule().mayBeSetAside()
                 ? " Measure again when it is over; or set the rule aside with a reason, which every verdict shows." : " Measure again when it is over.";
         return Problem.of("STOP: " + stop.rule().card() + decided(stop), Place.named("safety rule " + stop.rule().id()), expected(stop),
@@ -30,6 +34,20 @@ final class GateWords {
 
     private static String expected(Caution stop) {
         return stop.rule().when().isEmpty() ? "" : "not all of: " + stop.rule().when().stream().map(SafetyFigures::condition).collect(Collectors.joining("; "));
+    }
+
+    /** What holds the gate shut, a line each, for the checklist. */
+    static List<String> lines(SafetyGate.Standing standing) {
+        List<String> lines = new ArrayList<>();
+        standing.stops().forEach(stop -> lines.add("STOP: " + stop.rule().card() + decided(stop) + " [" + stop.rule().id() + "]"));
+        standing.cares().forEach(care -> lines.add("care: " + care.rule().card() + decided(care)));
+        if (standing.stops().isEmpty()) {
+            lines.add("Who has seen to it? The name goes into the journal.");
+        } else {
+            lines.add("Wait until it is over and measure again, such as: precipitation none, or device temperature 15 C. A rule is set aside by: aside "
+                    + standing.stops().get(0).rule().id() + " REASON, which every verdict shows. Or pause, skip, abort.");
+        }
+        return lines;
     }
 
     /** One problem for each care, the way out with the last. */

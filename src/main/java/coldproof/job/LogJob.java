@@ -44,6 +44,7 @@ public final class LogJob implements AutoCloseable {
     private static final int LONGEST_ANSWER = 100_000;
     private final BenchStudy study;
     private final Machine machine;
+    private final LogSafety safety;
     private final Map<String, Observed> readings = new LinkedHashMap<>();
     private final Deque<Ask> asks = new ArrayDeque<>();
     private Step step;
@@ -55,6 +56,7 @@ public final class LogJob implements AutoCloseable {
     private LogJob(BenchStudy study, Machine machine) {
         this.study = study;
         this.machine = machine;
+        this.safety = new LogSafety(study, machine);
         this.away = study.isAway(machine);
         begin();
     }
@@ -101,7 +103,8 @@ public final class LogJob implements AutoCloseable {
     public Question question() {
         Plan plan = view().plan();
         Optional<Doubt> doubt = doubted.flatMap(score -> Doubt.of(plan, view().state(), step.position().orElseThrow(), score.score()));
-        return new Question(asks.peek(), step, Progress.at(step, plan, view().sheet(), view().state()), doubt, usual());
+        List<String> cautions = asks.peek() == Ask.SAFETY ? safety.lines() : List.of();
+        return new Question(asks.peek(), step, Progress.at(step, plan, view().sheet(), view().state()), doubt, cautions, usual());
     }
 
     /** What runs out, now. */
@@ -137,6 +140,16 @@ public final class LogJob implements AutoCloseable {
             case RUN_TRIAL -> asks.add(Ask.SCORE);
             case CLOSE_SESSION -> asks.add(Ask.CLOSE_SESSION);
             case FINISHED -> asks.add(Ask.FINISHED);
+        }
+        if (step.kind() == Step.Kind.SOAK || step.kind() == Step.Kind.START_CONDITIONS || step.kind() == Step.Kind.RUN_TRIAL) {
+            safety.at(view().next().orElseThrow());
+            askSafety();
+        }
+    }
+
+    private void askSafety() {
+        if (safety.shut()) {
+            asks.push(Ask.SAFETY);
         }
     }
 
@@ -205,6 +218,7 @@ public final class LogJob implements AutoCloseable {
             case RESUME -> resume(text);
             case AIR, WIND, DIE, BATTERY, POWER -> reading(ask, text);
             case OPEN_SESSION -> openSession(text);
+            case SAFETY -> safety(text);
             case SOAK -> soaked(text);
             case SCORE -> score(text);
             case CLOSE_SESSION -> closeSession(text);
@@ -260,14 +274,28 @@ public final class LogJob implements AutoCloseable {
         return askFor(wanted.get(wanted.size() - 1));
     }
 
+    private LogReply safety(String text) {
+        List<String> said = safety.answer(text);
+        if (!safety.shut()) {
+            asks.poll();
+        }
+        return new LogReply(said, false);
+    }
+
     private LogReply openSession(String text) {
         onlyEnter(text, "Enter to begin the session");
         Position position = step.position().orElseThrow();
+        safety.beforeOpening(position, readings);
+        if (safety.shut()) {
+            askSafety();
+            return LogReply.of();
+        }
         List<String> deviations = BenchReading.sessionDeviations(view().plan(), position, readings);
         study.openSessionOf(position);
         if (!readings.isEmpty()) {
             study.sessionReadings(position.session(), readings, deviations);
         }
+        safety.opened();
         begin();
         return new LogReply(ChecklistText.deviations("Session " + position.session() + " begun. Recorded.", deviations), false);
     }

@@ -38,7 +38,7 @@ public final class OneShot {
         List<Entry> entries = new ArrayList<>();
         COMMANDS.forEach(command -> option.apply("--" + command).ifPresent(text -> entries.add(new Entry(command, text, Map.of()))));
         Map<Ask, String> readings = new LinkedHashMap<>();
-        Map.of(Ask.DIE, "--die", Ask.BATTERY, "--battery", Ask.POWER, "--power", Ask.SOAK, "--soak")
+        Map.of(Ask.DIE, "--die", Ask.BATTERY, "--battery", Ask.POWER, "--power", Ask.SOAK, "--soak", Ask.SAFETY, "--acknowledged-by", Ask.AIR, "--air", Ask.WIND, "--wind")
                 .forEach((ask, name) -> option.apply(name).ifPresent(text -> readings.put(ask, text)));
         Optional<String> score = option.apply("--score");
         if (score.isEmpty() && !readings.isEmpty()) {

@@ -64,6 +64,38 @@ public final class SafetyGate {
     public record Passage(SafetyCard card, List<String> remarks) {}
 
     /**
+     * What holds the gate shut.
+     *
+     * @param stops stops that are not set aside
+     * @param cares cares that are not acknowledged
+     */
+    public record Standing(List<Caution> stops, List<Caution> cares) {
+        /** Nothing. */
+        public static final Standing OPEN = new Standing(List.of(), List.of());
+
+        /** Copies. */
+        public Standing {
+            stops = List.copyOf(stops);
+            cares = List.copyOf(cares);
+        }
+
+        /** Whether anything does. */
+        public boolean shut() {
+            return !stops.isEmpty() || !cares.isEmpty();
+        }
+    }
+
+    /**
+     * Looks at the gate without going through it; writes nothing.
+     *
+     * @param safety the rules in force, read once: {@link StudyRules#of(StudyView)}
+     * @throws Refused if a reading cannot be true, or a rule that never is is set aside
+     */
+    public static Standing look(BenchStudy study, StudySafety safety, Position position, Phase phase, Pass pass, Instant now) {
+        return new Judged(study, safety, position, phase, pass, now).standing;
+    }
+
+    /**
      * Judges the part of the job about to begin.
      *
      * @param study open for writing
@@ -73,28 +105,44 @@ public final class SafetyGate {
      * @throws Refused while a stop holds, a care is not acknowledged, a reading cannot be true, or a rule that never is is set aside
      */
     public static Passage pass(BenchStudy study, Position position, Phase phase, Pass pass, Instant now) {
-        StudySafety safety = StudyRules.of(study.view().folder());
-        GateScene scene = new GateScene(study.view(), safety, position, Taken.scene(pass.taken()), now);
-        checkNames(safety.rules(), pass);
-        SafetyCard card = Cautions.judge(safety.rules(), scene.scene(), Optional.of(phase), scene.timeConstant());
-        List<Caution> cautions = new ArrayList<>(card.cautions());
-        scene.afterReturn().ifPresent(cold -> cautions.addAll(
-                Cautions.judge(safety.rules(), cold, Optional.of(Phase.POWER_ON), scene.timeConstant()).of(SafetyLevel.STOP)));
-        GateJournal journal = new GateJournal(study, position);
-        List<Caution> stops = cautions.stream().filter(caution -> caution.level() == SafetyLevel.STOP).toList();
-        List<Caution> blocking = stops.stream().filter(stop -> !pass.setAside().containsKey(stop.rule().id()) && !journal.isSetAside(stop.rule())).toList();
-        if (!blocking.isEmpty()) {
-            journal.shown(blocking, scene.now());
-            throw new Refused(blocking.stream().map(GateWords::blocked).toList());
+        Judged judged = new Judged(study, StudyRules.of(study.view()), position, phase, pass, now);
+        Standing standing = judged.standing;
+        if (!standing.stops.isEmpty()) {
+            judged.journal.shown(standing.stops, judged.scene.now());
+            throw new Refused(GateWords.blocked(standing.stops));
         }
-        List<Caution> open = scene.measured()
-                ? cautions.stream().filter(caution -> caution.level() == SafetyLevel.CARE && !journal.isAcknowledged(caution.rule())).toList() : List.of();
-        if (!open.isEmpty() && pass.acknowledgedBy().filter(name -> !name.isBlank()).isEmpty()) {
-            journal.shown(open, scene.now());
-            throw new Refused(GateWords.unacknowledged(open));
+        if (!standing.cares.isEmpty() && pass.acknowledgedBy().filter(name -> !name.isBlank()).isEmpty()) {
+            judged.journal.shown(standing.cares, judged.scene.now());
+            throw new Refused(GateWords.unacknowledged(standing.cares));
         }
-        journal.write(scene.now(), stops, open, pass, safety);
-        return new Passage(card, GateWords.remarks(card, scene.measured()));
+        judged.journal.write(judged.scene.now(), judged.stops, standing.cares, pass, judged.safety);
+        return new Passage(judged.card, GateWords.remarks(judged.card, judged.scene.measured()));
+    }
+
+    /** The scene judged and compared with what was acknowledged and set aside. */
+    private static final class Judged {
+        private final StudySafety safety;
+        private final GateScene scene;
+        private final GateJournal journal;
+        private final SafetyCard card;
+        private final List<Caution> stops;
+        private final Standing standing;
+
+        Judged(BenchStudy study, StudySafety safety, Position position, Phase phase, Pass pass, Instant now) {
+            this.safety = safety;
+            checkNames(safety.rules(), pass);
+            scene = new GateScene(study.view(), safety, position, Taken.scene(pass.taken()), now);
+            journal = new GateJournal(study, position);
+            card = Cautions.judge(safety.rules(), scene.scene(), Optional.of(phase), scene.timeConstant());
+            List<Caution> cautions = new ArrayList<>(card.cautions());
+            scene.afterReturn().ifPresent(cold -> cautions.addAll(
+                    Cautions.judge(safety.rules(), cold, Optional.of(Phase.POWER_ON), scene.timeConstant()).of(SafetyLevel.STOP)));
+            stops = cautions.stream().filter(caution -> caution.level() == SafetyLevel.STOP).toList();
+            List<Caution> blocking = stops.stream().filter(stop -> !pass.setAside().containsKey(stop.rule().id()) && !journal.isSetAside(stop.rule())).toList();
+            List<Caution> open = scene.measured()
+                    ? cautions.stream().filter(caution -> caution.level() == SafetyLevel.CARE && !journal.isAcknowledged(caution.rule())).toList() : List.of();
+            standing = new Standing(blocking, open);
+        }
     }
 
     private static void checkNames(List<SafetyRule> rules, Pass pass) {

@@ -25,6 +25,7 @@ class LogJobTest {
         return switch (ask) {
             case AIR -> "-5 °C";
             case WIND -> "10 km/h";
+            case SAFETY -> "Ada";
             case SOAK -> "20 min";
             case BATTERY -> Integer.toString(95 - trial);
             case SCORE -> "6" + trial % 3 + ",5";
@@ -53,7 +54,7 @@ class LogJobTest {
     @Test
     void aSessionAsksForTheAirThenSoakThenEachTrialAndItsEnd() {
         List<Ask> asked = walk(new TestBench(folder, TestBench.WINTER_PLAN), (log, ask) -> {});
-        List<Ask> room = List.of(Ask.AIR, Ask.OPEN_SESSION, Ask.SOAK, Ask.BATTERY, Ask.POWER, Ask.SCORE, Ask.BATTERY, Ask.POWER, Ask.SCORE, Ask.CLOSE_SESSION);
+        List<Ask> room = List.of(Ask.AIR, Ask.OPEN_SESSION, Ask.SAFETY, Ask.SOAK, Ask.BATTERY, Ask.POWER, Ask.SCORE, Ask.BATTERY, Ask.POWER, Ask.SCORE, Ask.CLOSE_SESSION);
         List<Ask> chilled = new ArrayList<>(room);
         chilled.add(1, Ask.WIND);
         List<Ask> all = new ArrayList<>();
@@ -173,6 +174,7 @@ class LogJobTest {
             log.answer("-6");
             log.answer("");
             log.answer("");
+            log.answer("Ada");
             bench.pass(Duration.ofMinutes(21));
             log.answer("");
             assertEquals(21 * 60, log.meters().outdoorsSeconds(), 1);

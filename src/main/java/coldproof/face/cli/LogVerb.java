@@ -29,6 +29,9 @@ final class LogVerb implements Verb {
         Options.value(spec, "--battery", "PERCENT", "With --score: the battery's charge before the trial.");
         Options.value(spec, "--power", "wall|battery", "With --score: the power source.");
         Options.flag(spec, "--plain", "Line by line, without the screen: for readers of the screen and slow lines.");
+        Options.value(spec, "--air", "TEMPERATURE", "With --score: the air temperature, where the session begins with it.");
+        Options.value(spec, "--wind", "SPEED", "With --score: the wind, where a session outdoors begins with it.");
+        Options.value(spec, "--acknowledged-by", "NAME", "With --score: the person at the bench who has seen to every caution that holds.");
         Options.value(spec, "--soak", "TIME", "With --score: how long the device settled in this session.");
     }
 

@@ -185,7 +185,7 @@ final class LogScreen {
     private static boolean actsAtOnce(Question question, char key) {
         String letter = Character.toString(Character.toLowerCase(key));
         return switch (question.ask()) {
-            case SKIP_REASON, ABORT_REASON, NOTE -> false;
+            case SKIP_REASON, ABORT_REASON, NOTE, SAFETY -> false;
             case CONFIRM_SCORE -> letter.equals("y") || letter.equals("n");
             case POWER -> "wb".contains(letter) || isCommand(letter);
             case RESUME -> !letter.equals("s") && isCommand(letter);

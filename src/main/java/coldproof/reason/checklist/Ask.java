@@ -10,6 +10,8 @@ public enum Ask {
     AIR,
     /** The wind of a session outdoors. */
     WIND,
+    /** To see to what the safety rules say, and to sign for it, or to measure again. */
+    SAFETY,
     /** To wait, and to say when the device has settled. */
     SOAK,
     /** The die temperature before a trial. */

@@ -64,6 +64,7 @@ public final class ChecklistText {
         switch (question.ask()) {
             case RESUME -> lines.add("Session " + question.step().session() + " was broken off here. Put everything as it was, then go on.");
             case AIR, WIND, OPEN_SESSION -> lines.add("Session " + question.step().session() + ": set " + settings(plan, question, true) + ".");
+            case SAFETY -> question.safety().forEach(line -> lines.add(Harmless.line(line)));
             case SOAK -> lines.add("Let the device settle for " + Figures.minutes(plan.budget().soakSeconds() / 60) + ". The bell rings when the time is over.");
             case DIE, BATTERY, POWER -> lines.add("Before the trial, set " + settings(plan, question, false) + "; same start state as before. Then read:");
             case SCORE -> run(question, plan, lines);
@@ -113,6 +114,7 @@ public final class ChecklistText {
             case AIR -> "air temperature, °C (Enter: not read)";
             case WIND -> "wind, m/s (Enter: not read)";
             case OPEN_SESSION -> "Enter to begin the session";
+            case SAFETY -> "name, or a reading";
             case SOAK -> "Enter when it has settled";
             case DIE -> "die temperature, °C (Enter: not read)";
             case BATTERY -> "battery, % (Enter: not read)";
@@ -128,7 +130,7 @@ public final class ChecklistText {
 
     /** The keys that work at a question, in a line: {@code u undo  s skip}. */
     public static String keys(Question question) {
-        if (question.ask() == Ask.SKIP_REASON || question.ask() == Ask.ABORT_REASON || question.ask() == Ask.NOTE || question.ask() == Ask.CONFIRM_SCORE) {
+        if (question.ask() == Ask.SKIP_REASON || question.ask() == Ask.ABORT_REASON || question.ask() == Ask.NOTE || question.ask() == Ask.CONFIRM_SCORE || question.ask() == Ask.SAFETY) {
             return "";
         }
         List<String> keys = new ArrayList<>();

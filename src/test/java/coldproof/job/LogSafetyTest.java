@@ -1,0 +1,122 @@
+package coldproof.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldproof.quantity.Refused;
+import coldproof.reason.checklist.Ask;
+import coldproof.study.StudyState;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The checklist at the safety gate, in a session whose air was read as so many degrees. */
+class LogSafetyTest {
+    @TempDir
+    Path folder;
+
+    private LogJob log() {
+        return new TestBench(folder, TestBench.WINTER_PLAN).log();
+    }
+
+    private static void until(LogJob log, Ask ask, String air) {
+        while (log.question().ask() != ask) {
+            log.answer(switch (log.question().ask()) {
+                case AIR -> air;
+                case SOAK -> "20 min";
+                case SAFETY -> "Ada";
+                default -> "";
+            });
+        }
+    }
+
+    private StudyState state() {
+        return StudyView.read(folder).state();
+    }
+
+    private static boolean says(LogJob log, String words) {
+        return log.question().safety().stream().anyMatch(line -> line.contains(words));
+    }
+
+    @Test
+    void aSessionIsNotOpenedWhileAStopHolds() {
+        try (LogJob log = log()) {
+            until(log, Ask.OPEN_SESSION, "-25");
+            log.answer("");
+            assertEquals(Ask.SAFETY, log.question().ask());
+            assertTrue(says(log, "STOP: Below the usual storage range"), log.question().safety()::toString);
+            assertThrows(Refused.class, () -> log.answer("Ada"));
+            assertThrows(Refused.class, () -> log.answer(""));
+            assertTrue(state().sessions().isEmpty());
+            log.answer("air -6 °C");
+            assertEquals(Ask.OPEN_SESSION, log.question().ask());
+            log.answer("");
+            assertEquals(-6, state().startConditions().get(0).event().readings().get("air").amount().getAsDouble());
+            assertEquals(Ask.SAFETY, log.question().ask(), "cares want a name once it is open");
+        }
+    }
+
+    @Test
+    void aStopSetAsideBeforeTheSessionIsADeviationOfIt() {
+        try (LogJob log = log()) {
+            until(log, Ask.OPEN_SESSION, "-25");
+            log.answer("");
+            assertThrows(Refused.class, () -> log.answer("aside below-storage-range"), "a reason is wanted");
+            log.answer("aside below-storage-range the maker states -30 °C");
+            assertEquals(Ask.SAFETY, log.question().ask(), "the cells are below -20 °C as well");
+            log.answer("aside discharge-deep-cold the maker states -30 °C");
+            log.answer("");
+            assertTrue(log.view().deviations().contains("the safety rule below-storage-range was set aside: the maker states -30 °C"));
+            until(log, Ask.SCORE, "-25");
+        }
+    }
+
+    @Test
+    void careWantsANameWhichTheJournalKeeps() {
+        try (LogJob log = log()) {
+            until(log, Ask.SAFETY, "-6");
+            assertTrue(says(log, "care: Colder than nearly any maker allows"));
+            assertThrows(Refused.class, () -> log.answer(""));
+            assertEquals(List.of("Acknowledged by Ada Brook. Recorded."), log.answer("Ada Brook").said());
+            assertTrue(state().cautionsAcknowledged().stream().allMatch(one -> one.event().by().equals("Ada Brook")));
+            assertEquals(Ask.SOAK, log.question().ask());
+        }
+    }
+
+    @Test
+    void aReadingAtTheGateIsJudgedAtOnce() {
+        try (LogJob log = log()) {
+            until(log, Ask.SAFETY, "-6");
+            log.answer("charging yes");
+            assertTrue(says(log, "STOP: NO CHARGING below 0 °C"), log.question().safety()::toString);
+            assertThrows(Refused.class, () -> log.answer("aside charge-frozen-cell it is only a little"));
+            assertThrows(Refused.class, () -> log.answer("cell temperature 999 °C"));
+            log.answer("charging no");
+            log.answer("Ada");
+            assertEquals(Ask.SOAK, log.question().ask());
+        }
+    }
+
+    @Test
+    void whatIsNotReadIsNotAsked() {
+        try (LogJob log = log()) {
+            until(log, Ask.SCORE, "");
+            assertTrue(state().cautionsAcknowledged().isEmpty());
+        }
+    }
+
+    @Test
+    void theStopStaysWhenTheProgramIsLeftAndOpenedAgain() {
+        TestBench bench = new TestBench(folder, TestBench.WINTER_PLAN);
+        try (LogJob log = bench.log()) {
+            until(log, Ask.SAFETY, "-6");
+            log.answer("charging yes");
+        }
+        try (LogJob log = bench.log()) {
+            assertEquals(Ask.SAFETY, log.question().ask());
+            assertTrue(says(log, "STOP: NO CHARGING"), log.question().safety()::toString);
+        }
+    }
+}
