@@ -88,7 +88,7 @@ final class KillHarness {
         Files.writeString(study.resolve("plan.yaml"), plan());
         finish("plan", "freeze", "--study", study.toString());
         Path answers = study.resolve("answers.txt");
-        Files.writeString(answers, "\n" + "100.25\n100.5\n99.75\n".repeat(TRIALS_PER_LEVEL));
+        Files.writeString(answers, "\n" + "100.25\ny\n100.5\ny\n99.75\ny\n".repeat(TRIALS_PER_LEVEL));
         Map<Integer, Double> acknowledged = new TreeMap<>();
         for (int i = 0; i < kills; i++) {
             int expected = recorded(study).size() + 1;
@@ -130,7 +130,7 @@ final class KillHarness {
         Thread reader = new Thread(() -> collect(process, lines, streams));
         reader.start();
         if (!streams.await(60, TimeUnit.SECONDS)) {
-            throw new IllegalStateException("no trial in a minute: " + lines);
+            throw new IllegalStateException("no trial in a minute, " + lines.size() + " lines, the last: " + lines.subList(Math.max(0, lines.size() - 5), lines.size()));
         }
         Thread.sleep(random.nextInt(latestMillis));
         process.toHandle().destroyForcibly(); // the handle: destroying the Process itself would close the pipe before it is read
