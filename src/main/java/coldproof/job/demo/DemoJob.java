@@ -99,6 +99,7 @@ public final class DemoJob {
         time.passSeconds(elapsed);
         List<Double> loops = Arrays.stream(trial.loopRates()).map(DemoJob::written).boxed().toList();
         study.record(position, written(trial.score()), loops, Optional.of(trace), started, trial.workSeconds(), Source.SIMULATED);
+        study.closeWhenDone(position);
     }
 
     /** A score as a screen would show it, to the hundredth. */

@@ -32,6 +32,13 @@ class DemoVerbTest {
     }
 
     @Test
+    void closesEverySession() throws IOException {
+        Call.of("demo", folder.resolve("one").toString());
+        String journal = Files.readString(folder.resolve("one").resolve("journal.jsonl"));
+        assertEquals(8, journal.split("\"kind\":\"session-closed\"", -1).length - 1, journal);
+    }
+
+    @Test
     void neverWritesIntoAFolderThatHoldsSomething() throws IOException {
         Files.writeString(folder.resolve("mine.txt"), "mine");
         Call call = Call.of("demo", folder.toString());
