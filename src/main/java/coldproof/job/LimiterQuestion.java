@@ -12,10 +12,10 @@ import java.util.Optional;
  * @param file the table
  * @param traceColumn column that names the log of each trial, relative to the folder of the table
  * @param factors columns that make the condition, one or more
- * @param metric column of the score
+ * @param metric column of the score; empty: the only one that looks like a score, if there is one
  * @param better which way of it is good
- * @param session column of the session
- * @param order column of the run order
+ * @param session column of the session; empty: one called so, if there is one
+ * @param order column of the run order; empty likewise
  * @param mappings which column of the logs is which channel, each {@code channel=column}
  * @param limits limits the maker states
  */

@@ -21,6 +21,7 @@ import java.util.regex.Pattern;
 /** Turns a table of trials with traces into what the limiter sees. */
 final class LimiterTable {
     private static final Pattern NUMBERED = Pattern.compile("(.*?\\D)(\\d+)");
+    private static final Pattern TIMES = Pattern.compile("(?i)time|elapsed|duration|seconds|latency|dauer|zeit");
     private static final int FEWEST_LOOPS = 4;
     private static final double SAME_FIGURE = 0.02; // relative: mean or sum of the loops is the score, but for rounding
 
@@ -60,17 +61,17 @@ final class LimiterTable {
         int trace = table.column(question.traceColumn(), "--trace-column");
         Map<String, Integer> factors = new LinkedHashMap<>();
         question.factors().forEach(factor -> factors.put(factor, table.column(factor, "--factor")));
-        OptionalInt metric = optional(question.metric(), "--metric");
-        OptionalInt session = optional(question.session(), "--session");
-        OptionalInt order = optional(question.order(), "--order");
+        OptionalInt session = orByName(question.session(), "--session", "session");
+        OptionalInt order = orByName(question.order(), "--order", "order");
         List<Integer> loops = loopColumns();
+        OptionalInt metric = question.metric().isPresent() ? optional(question.metric(), "--metric") : onlyScore(loops);
         List<Entry> entries = new ArrayList<>();
         for (Table.Row row : table.rows()) {
             if (!Table.isMissing(row.text(trace))) {
                 Map<String, String> levels = new LinkedHashMap<>();
                 factors.forEach((factor, column) -> levels.put(factor, row.text(column)));
                 entries.add(new Entry(log(row, trace), levels, session.isPresent() ? row.text(session.getAsInt()) : "", number(row, order),
-                        logScore(row, metric), loops(row, loops, number(row, metric))));
+                        logScore(row, metric), loops(row, loops, metric)));
             }
         }
         if (entries.isEmpty()) {
@@ -92,6 +93,41 @@ final class LimiterTable {
         return name.isPresent() ? OptionalInt.of(table.column(name.get(), option)) : OptionalInt.empty();
     }
 
+    private OptionalInt orByName(Optional<String> name, String option, String usual) {
+        return name.isPresent() ? optional(name, option) : positionOf(usual);
+    }
+
+    private OptionalInt positionOf(String name) {
+        for (int i = 0; i < table.columns().size(); i++) {
+            if (table.columns().get(i).strip().equalsIgnoreCase(name)) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** The only column of positive numbers that are not all whole, loops left aside; none where there are several. */
+    private OptionalInt onlyScore(List<Integer> loops) {
+        List<Integer> found = new ArrayList<>();
+        for (int i = 0; i < table.columns().size(); i++) {
+            if (!loops.contains(i) && isMeasured(i)) {
+                found.add(i);
+            }
+        }
+        return found.size() == 1 ? OptionalInt.of(found.get(0)) : OptionalInt.empty();
+    }
+
+    private boolean isMeasured(int column) {
+        boolean fraction = false;
+        for (Table.Row row : table.rows()) {
+            if (!table.isNumber(row, column) || table.number(row, column) <= 0) {
+                return false;
+            }
+            fraction |= table.number(row, column) != Math.rint(table.number(row, column));
+        }
+        return fraction;
+    }
+
     private double number(Table.Row row, OptionalInt column) {
         OptionalDouble number = column.isPresent() ? table.numberIfPresent(row, column.getAsInt()) : OptionalDouble.empty();
         return number.orElse(Double.NaN);
@@ -103,7 +139,7 @@ final class LimiterTable {
             throw new Refused(Problem.of("the score is " + row.text(metric.getAsInt()), table.place(row, metric.getAsInt()),
                     "a number above 0, because changes are ratios", "Correct the cell, or take the row out."));
         }
-        return question.better() == Better.HIGHER ? Math.log(score) : -Math.log(score);
+        return better(metric) == Better.HIGHER ? Math.log(score) : -Math.log(score);
     }
 
     /** Columns called by one stem and the numbers 1, 2, 3…: the longest such run of four or more whose cells are numbers. */
@@ -125,8 +161,15 @@ final class LimiterTable {
         return longest.size() >= FEWEST_LOOPS ? longest : List.of();
     }
 
+    /** As the person says; of a score that nobody named, less is better where its name is one of a time. */
+    private Better better(OptionalInt metric) {
+        boolean named = question.metric().isPresent() || metric.isEmpty();
+        return named || !TIMES.matcher(table.columns().get(metric.getAsInt())).find() ? question.better() : Better.LOWER;
+    }
+
     /** Loops whose mean is the score are rates, or times where less is better; loops whose sum is the score are times. */
-    private LimiterTrial.Loops loops(Table.Row row, List<Integer> columns, double score) {
+    private LimiterTrial.Loops loops(Table.Row row, List<Integer> columns, OptionalInt metric) {
+        double score = number(row, metric);
         double[] values = new double[columns.size()];
         double sum = 0;
         for (int i = 0; i < values.length; i++) {
@@ -142,6 +185,6 @@ final class LimiterTable {
         if (!isMean && !isSum) {
             return LimiterTrial.Loops.NONE;
         }
-        return question.better() == Better.HIGHER ? isMean ? LimiterTrial.Loops.ofRates(values) : LimiterTrial.Loops.NONE : LimiterTrial.Loops.ofTimes(values);
+        return better(metric) == Better.HIGHER ? isMean ? LimiterTrial.Loops.ofRates(values) : LimiterTrial.Loops.NONE : LimiterTrial.Loops.ofTimes(values);
     }
 }

@@ -19,10 +19,10 @@ final class LimiterVerb implements Verb {
         Options.value(spec, "--trials", "FILE", "A table of trials from elsewhere, instead of the study.");
         Options.value(spec, "--trace-column", "COLUMN", "The column that names the log of each trial, relative to the table's folder (default: trace).");
         Options.values(spec, "--factor", "COLUMN", "A column that makes the condition; may stand several times.");
-        Options.value(spec, "--metric", "COLUMN", "The column of the score.");
+        Options.value(spec, "--metric", "COLUMN", "The column of the score (default: the only one that looks like it).");
         Options.value(spec, "--better", "higher|lower", "Which way of the metric is good (default: higher).");
-        Options.value(spec, "--session", "COLUMN", "The column of the session.");
-        Options.value(spec, "--order", "COLUMN", "The column of the run order.");
+        Options.value(spec, "--session", "COLUMN", "The column of the session (default: session).");
+        Options.value(spec, "--order", "COLUMN", "The column of the run order (default: order).");
         Options.values(spec, "--map", "CHANNEL=COLUMN", "Say which column of the logs a channel is; may stand several times.");
         Options.value(spec, "--temperature-limit", "TEMPERATURE", "The die's limit as the maker states it (default: found from the data).");
         Options.value(spec, "--power-limit", "POWER", "The long-term limit of package power likewise.");

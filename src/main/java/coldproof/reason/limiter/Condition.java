@@ -91,6 +91,11 @@ final class Condition {
         return overTrials(channel, Level::relativeWander);
     }
 
+    /** Median scatter of the rows around their trend, relative to their mean; NaN when not measured. */
+    double relativeScatter(Channel channel) {
+        return overTrials(channel, level -> level.scatter() / Math.abs(level.mean()));
+    }
+
     /** Median change along the straight line through the last half; NaN when not measured. */
     double drift(Channel channel) {
         return median(soaked, trial -> trial.trace().level(channel).map(Level::trendPerMinute).orElse(Double.NaN) * trial.trace().work().lengthSeconds() / 120);

@@ -14,13 +14,15 @@ import java.util.function.ToDoubleFunction;
  * sessions hold both conditions, else between session means. One session each gives an estimate without an interval.
  *
  * @param estimate mean difference; NaN when the quantity was not measured
+ * @param error its standard error; NaN where the trials give no noise
+ * @param degreesOfFreedom of that error; 0 where there is none
  * @param interval90 for 'stayed'; empty where the trials give no noise
  * @param interval95 for 'moved'
  */
-record Effect(double estimate, Optional<Interval> interval90, Optional<Interval> interval95) {
+record Effect(double estimate, double error, double degreesOfFreedom, Optional<Interval> interval90, Optional<Interval> interval95) {
     private static final double STAYED = 0.90;
     private static final double MOVED = 0.95;
-    private static final Effect NONE = new Effect(Double.NaN, Optional.empty(), Optional.empty());
+    private static final Effect NONE = bare(Double.NaN);
 
     static Effect of(List<LimiterTrial> from, List<LimiterTrial> to, ToDoubleFunction<LimiterTrial> quantity) {
         Map<String, List<Double>> before = bySession(from, quantity);
@@ -31,8 +33,7 @@ record Effect(double estimate, Optional<Interval> interval90, Optional<Interval>
         List<String> shared = before.keySet().stream().filter(after::containsKey).toList();
         if (shared.size() >= 2) {
             double[] differences = shared.stream().mapToDouble(session -> mean(after.get(session)) - mean(before.get(session))).toArray();
-            return new Effect(Elasticity.mean(differences), Optional.of(Elasticity.meanInterval(differences, STAYED)),
-                    Optional.of(Elasticity.meanInterval(differences, MOVED)));
+            return around(Elasticity.mean(differences), Math.sqrt(varianceOfMean(differences)), differences.length - 1);
         }
         if (shared.size() == 1) {
             return welch(array(before.get(shared.get(0))), array(after.get(shared.get(0))));
@@ -55,21 +56,28 @@ record Effect(double estimate, Optional<Interval> interval90, Optional<Interval>
     private static Effect welch(double[] from, double[] to) {
         double difference = Elasticity.mean(to) - Elasticity.mean(from);
         if (from.length < 2 || to.length < 2) {
-            return new Effect(difference, Optional.empty(), Optional.empty());
+            return bare(difference);
         }
         double a = varianceOfMean(from);
         double b = varianceOfMean(to);
         double df = a + b == 0 ? from.length + to.length - 2 : (a + b) * (a + b) / (a * a / (from.length - 1) + b * b / (to.length - 1));
-        double error = Math.sqrt(a + b);
-        return new Effect(difference, Optional.of(around(difference, error, df, STAYED)), Optional.of(around(difference, error, df, MOVED)));
+        return around(difference, Math.sqrt(a + b), df);
     }
 
-    private static Interval around(double center, double error, double df, double level) {
+    private static Effect bare(double estimate) {
+        return new Effect(estimate, Double.NaN, 0, Optional.empty(), Optional.empty());
+    }
+
+    private static Effect around(double center, double error, double df) {
+        return new Effect(center, error, df, Optional.of(interval(center, error, df, STAYED)), Optional.of(interval(center, error, df, MOVED)));
+    }
+
+    private static Interval interval(double center, double error, double df, double level) {
         double half = error * StudentT.upperPoint((1 - level) / 2, df);
         return new Interval(level, center - half, center + half);
     }
 
-    private static double varianceOfMean(double[] values) {
+    static double varianceOfMean(double[] values) {
         double mean = Elasticity.mean(values);
         double squares = 0;
         for (double value : values) {

@@ -5,52 +5,70 @@ import coldproof.stats.distribution.StudentT;
 import coldproof.trace.Blocks;
 import coldproof.trace.Channel;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * How the rate follows the clock: change of log rate per change of log clock, 1 when it follows in full, 0 when it does not. Taken inside
  * trials from their loops where the clock falls after a boost, and between conditions from their scores.
+ *
+ * @param slope the estimate
+ * @param error its standard error
+ * @param degreesOfFreedom of that error
  */
-final class Elasticity {
+record Elasticity(double slope, double error, double degreesOfFreedom) {
     private static final double LEAST_CLOCK_CHANGE = 0.02; // log; smaller changes of the clock tell nothing about the slope
     private static final double LEVEL = 0.95;
-    /** Below this the limiter of the clock is not the limiter of the score. */
-    static final double HARDLY = 0.3;
+    private static final int FEWEST_LOOPS = 4;
+    private static final double FOLLOWING = 0.85; // slope of work that the processor limits: a little is lost to memory (common practice)
+    private static final double FOLLOWING_SD = 0.15;
+    private static final double MANY = 200; // degrees of freedom: as good as normal
+    private static final double NOT_FOLLOWING = 0.05; // slope of work that waits for something else
+    private static final double NOT_FOLLOWING_SD = 0.08;
 
-    private Elasticity() {}
-
-    /** What a slope means. */
-    enum Answer { FOLLOWS, HARDLY_FOLLOWS, UNKNOWN }
-
-    /** Where an interval of slopes lies. */
-    static Answer answer(Optional<Interval> slope) {
-        if (slope.isEmpty()) {
-            return Answer.UNKNOWN;
+    /** The most precise of the slopes that the trials and the changes give; empty where the clock hardly changes or there is no score. */
+    static Optional<Elasticity> of(List<LimiterTrial> trials, List<Change> changes) {
+        List<Elasticity> found = new ArrayList<>();
+        inside(trials).ifPresent(found::add);
+        for (Change change : changes) {
+            between(Quantity.PERFORMANCE.between(change.from(), change.to()), Quantity.CLOCK.between(change.from(), change.to())).ifPresent(found::add);
         }
-        return slope.get().high() < HARDLY ? Answer.HARDLY_FOLLOWS : slope.get().low() > HARDLY ? Answer.FOLLOWS : Answer.UNKNOWN;
+        return found.stream().min(Comparator.comparingDouble(one -> one.error() * StudentT.upperPoint((1 - LEVEL) / 2, one.degreesOfFreedom())));
     }
 
-    /** The slope from loops inside trials; empty without loops or where the clock hardly changes. */
-    static Optional<Interval> inside(List<LimiterTrial> trials) {
-        List<Double> slopes = new ArrayList<>();
-        List<Double> errors = new ArrayList<>();
-        for (LimiterTrial trial : trials) {
-            double[] slope = slope(trial);
-            if (slope.length > 0) {
-                slopes.add(slope[0]);
-                errors.add(slope[1]);
-            }
-        }
+    /** 95 % interval of the slope. */
+    Interval interval() {
+        double half = error * StudentT.upperPoint((1 - LEVEL) / 2, degreesOfFreedom);
+        return new Interval(LEVEL, slope - half, slope + half);
+    }
+
+    /** How likely the estimate is for work that follows the clock, up to a factor shared with {@link #whenNotFollowing}. */
+    double whenFollowing() {
+        return likelihood(FOLLOWING, FOLLOWING_SD);
+    }
+
+    /** How likely it is for work that does not. */
+    double whenNotFollowing() {
+        return likelihood(NOT_FOLLOWING, NOT_FOLLOWING_SD);
+    }
+
+    private double likelihood(double center, double spread) {
+        double scale = Math.hypot(error, spread);
+        double df = Math.min(MANY, degreesOfFreedom * Math.pow(scale / error, 4)); // the known spread has no degrees to lose: Satterthwaite (from memory)
+        return StudentT.density((slope - center) / scale, df) / scale;
+    }
+
+    private static Optional<Elasticity> inside(List<LimiterTrial> trials) {
+        List<double[]> slopes = trials.stream().map(Elasticity::slope).filter(slope -> slope.length > 0).toList();
         if (slopes.isEmpty()) {
             return Optional.empty();
         }
-        double[] all = slopes.stream().mapToDouble(Double::doubleValue).toArray();
-        if (all.length == 1) {
-            double half = 2 * StudentT.upperPoint((1 - LEVEL) / 2, 5) * errors.get(0); // neighbouring loops resemble each other: twice the error, few degrees
-            return Optional.of(new Interval(LEVEL, all[0] - half, all[0] + half));
+        if (slopes.size() == 1) {
+            return Optional.of(new Elasticity(slopes.get(0)[0], 2 * slopes.get(0)[1], FEWEST_LOOPS)); // neighbouring loops resemble each other: twice the error
         }
-        return Optional.of(meanInterval(all, LEVEL));
+        double[] all = slopes.stream().mapToDouble(slope -> slope[0]).toArray();
+        return Optional.of(new Elasticity(mean(all), Math.sqrt(Effect.varianceOfMean(all)), all.length - 1));
     }
 
     private static double[] slope(LimiterTrial trial) {
@@ -71,7 +89,7 @@ final class Elasticity {
             low = Math.min(low, x[i]);
             high = Math.max(high, x[i]);
         }
-        return rates.length < 4 || high - low < 2 * LEAST_CLOCK_CHANGE ? new double[0] : leastSquares(x, y);
+        return rates.length < FEWEST_LOOPS || high - low < 2 * LEAST_CLOCK_CHANGE ? new double[0] : leastSquares(x, y);
     }
 
     private static double[] leastSquares(double[] x, double[] y) {
@@ -91,13 +109,10 @@ final class Elasticity {
     }
 
     /** The slope between two conditions; empty where the clock was not measured, hardly changes, or the score's change has no interval. */
-    static Optional<Interval> between(Effect score, Effect clock) {
-        if (!(Math.abs(clock.estimate()) >= LEAST_CLOCK_CHANGE) || score.interval95().isEmpty()) {
-            return Optional.empty();
-        }
-        double a = score.interval95().get().low() / clock.estimate();
-        double b = score.interval95().get().high() / clock.estimate();
-        return Optional.of(new Interval(LEVEL, Math.min(a, b), Math.max(a, b)));
+    private static Optional<Elasticity> between(Effect score, Effect clock) {
+        boolean tells = Math.abs(clock.estimate()) >= LEAST_CLOCK_CHANGE && score.degreesOfFreedom() > 0;
+        return tells ? Optional.of(new Elasticity(score.estimate() / clock.estimate(), score.error() / Math.abs(clock.estimate()), score.degreesOfFreedom()))
+                : Optional.empty();
     }
 
     static double mean(double[] values) {

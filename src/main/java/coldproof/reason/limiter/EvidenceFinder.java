@@ -10,9 +10,12 @@ import java.util.Optional;
 /** Looks for what is pinned inside the trials of one condition, and at which level. */
 final class EvidenceFinder {
     private static final double BOOST = 1.08; // power above sustained at the start that counts as a boost; as TraceSummary's boost
+    private static final double SAME_START = 0.01; // what a supply gives, it gives from the first second
     private static final double BUSY = 95; // % utilisation from which a processor counts as fully busy
     private static final double AT_POWER = 0.025; // relative: power sensors and their calibration differ by a few per cent (common practice)
-    private static final double SAME_LEVEL = 0.02;
+    private static final double LEAST_LIKELY = 0.0005; // judged likelihoods are no finer than this
+    private static final double SAME_LEVEL = 0.02; // relative; pinned levels further apart are two levels
+    private static final double EQUAL_LEVEL = 0.007; // relative; pinned levels nearer than this are one: controllers hold them better than sensors tell
     private static final double AT_TOP = 0.005;
 
     private final Condition condition;
@@ -28,15 +31,16 @@ final class EvidenceFinder {
         power = condition.has(Channel.PACKAGE_POWER) ? Channel.PACKAGE_POWER : Channel.SYSTEM_POWER;
     }
 
-    List<Evidence> find(Optional<Interval> followsClock) {
+    List<Evidence> find(Optional<Elasticity> followsClock) {
         power();
         clock();
         die();
+        held();
         boost();
         levels();
         battery();
         utilisation();
-        follows(followsClock);
+        followsClock.ifPresent(this::follows);
         return found;
     }
 
@@ -58,10 +62,11 @@ final class EvidenceFinder {
             return;
         }
         if (StudyLimits.isPowerFlat(condition)) {
-            add(text("power is pinned: it stays at %.2f W and wanders by %.2f %% only", watts, wander), 0.06, 0.97, 0.04, 0.97, 0.3);
+            add(text("power is pinned: it stays at %.2f W and wanders by %.2f %% only", watts, wander), 0.4, 0.97,
+                    StudyLimits.isClockFlat(condition) ? 0.4 : 0.04, 0.97, 0.45);
         } else {
             double drift = 100 * condition.drift(power) / watts;
-            add(text("power is not pinned: around %.2f W it wanders by %.2f %% and drifts by %.1f %%", watts, wander, drift), 0.93, 0.02, 0.95, 0.03, 0.7);
+            add(text("power is not pinned: around %.2f W it wanders by %.2f %% and drifts by %.1f %%", watts, wander, drift), 0.7, 0.02, 0.95, 0.03, 0.6);
         }
     }
 
@@ -86,11 +91,28 @@ final class EvidenceFinder {
         double die = StudyLimits.dieTop(condition);
         String source = limits.dieStated() ? "the stated limit" : "the level at which it is held";
         if (at > 0) {
-            add(text("the die is at %.1f °C, %s of %.1f °C", die, source, limits.dieCelsius()), 0.97, 0.06, 0.04, 0.05, 0.15);
+            add(text("the die is at %.1f °C, %s of %.1f °C", die, source, limits.dieCelsius()), 0.97, 0.06, 0.04, 0.05, 0.3);
         } else if (at < 0) {
-            add(text("the die stays %.1f K below %s of %.1f °C", limits.dieCelsius() - die, source, limits.dieCelsius()), 0.01, 0.9, 0.9, 0.9, 0.8);
+            add(text("the die stays %.1f K below %s of %.1f °C", limits.dieCelsius() - die, source, limits.dieCelsius()), 0.01, 0.9, 0.9, 0.9, 0.75);
         } else if (condition.has(Channel.DIE_TEMPERATURE) && Math.abs(condition.drift(Channel.DIE_TEMPERATURE)) > 2 * StudyLimits.STILL_DIE) {
             add(text("the die is not held: it drifts by %.1f K over the last half", condition.drift(Channel.DIE_TEMPERATURE)), 0.05, 0.6, 0.6, 0.6, 0.5);
+        }
+    }
+
+    private void held() {
+        Held held = Held.of(condition);
+        switch (held.which()) {
+            case DIE -> {
+                if (!StudyLimits.isClockFlat(condition)) {
+                    add(text("from trial to trial and minute to minute the die stays within %.2f K while power moves, by what would be worth %.1f K", held.dieKelvins(),
+                            held.powerKelvins()), 0.9, 0.02, 0.3, 0.02, 0.3);
+                }
+            }
+            case POWER -> add(text("from trial to trial and minute to minute the die moves by %.2f K while power stays, within what would be worth %.2f K",
+                    held.dieKelvins(), held.powerKelvins()), 0.02, 0.9, 0.7, 0.9, 0.7);
+            case NEITHER_SHOWN -> {
+                // Too little moved, or both did: no evidence either way.
+            }
         }
     }
 
@@ -101,9 +123,11 @@ final class EvidenceFinder {
             return;
         }
         if (seconds > 0 && ratio >= BOOST) {
-            add(text("power begins %.0f %% above what is sustained and falls after %.1f s", 100 * (ratio - 1), seconds), 0.85, 0.93, 0.05, 0.05, 0.4);
+            add(text("power begins %.0f %% above what is sustained and falls after %.1f s", 100 * (ratio - 1), seconds), 0.85, 0.93, 0.05, 0.05, 0.45);
+        } else if (Math.abs(ratio - 1) < SAME_START) {
+            add("power begins at its sustained level: there is no boost", 0.05, 0.06, 0.95, 0.9, 0.55);
         } else {
-            add("power begins at its sustained level: there is no boost", 0.2, 0.06, 0.95, 0.9, 0.6);
+            add(text("power begins %.1f %% off its sustained level", 100 * (ratio - 1)), 0.5, 0.5, 0.6, 0.1, 0.5);
         }
     }
 
@@ -118,18 +142,26 @@ final class EvidenceFinder {
             if (Math.abs(away) <= AT_POWER) {
                 add(text("that is the stated power limit of %.4g W", limits.packageWatts()), 0.1, 0.97, 0.1, 0.08, 0.3);
             } else if (away < 0) {
-                add(text("that is %.1f %% below the stated power limit of %.4g W", -100 * away, limits.packageWatts()), 0.3, 0.02, 0.3, 0.9, 0.4);
+                add(text("that is %.1f %% below the stated power limit of %.4g W", -100 * away, limits.packageWatts()), 0.9, 0.02, 0.5, 0.9, 0.5);
             }
         }
-        double highest = conditions.stream().filter(other -> other.has(power) && StudyLimits.isPowerFlat(other)).mapToDouble(other -> other.mean(power)).max().orElse(watts);
-        double lowest = conditions.stream().filter(other -> other.has(power) && StudyLimits.isPowerFlat(other)).mapToDouble(other -> other.mean(power)).min().orElse(watts);
-        long flat = conditions.stream().filter(other -> other.has(power) && StudyLimits.isPowerFlat(other)).count();
+        if (StudyLimits.isPowerHeld(condition)) {
+            againstOthers(watts);
+        }
+    }
+
+    private void againstOthers(double watts) {
+        List<Condition> others = conditions.stream().filter(other -> other != condition && other.has(power) && StudyLimits.isPowerHeld(other)).toList();
+        double highest = others.stream().mapToDouble(other -> other.mean(power)).max().orElse(Double.NaN);
+        double lowest = others.stream().mapToDouble(other -> other.mean(power)).min().orElse(Double.NaN);
+        boolean moved = others.stream().anyMatch(other -> Math.abs(other.mean(power) / watts - 1) < EQUAL_LEVEL
+                && Math.abs(Quantity.DIE.between(condition, other).estimate()) > Quantity.DIE.margin());
         if (watts < (1 - SAME_LEVEL) * highest) {
-            add(text("under another condition power is pinned higher, at %.2f W: no fixed limit of the package holds it here", highest), 0.5, 0.04, 0.5, 0.9, 0.5);
+            add(text("under another condition power is pinned higher, at %.2f W: no fixed limit of the package holds it here", highest), 0.9, 0.04, 0.5, 0.9, 0.5);
         } else if (watts > (1 + SAME_LEVEL) * lowest) {
-            add(text("under another condition power is pinned lower, at %.2f W", lowest), 0.4, 0.4, 0.4, 0.6, 0.4);
-        } else if (flat > 1) {
-            add(text("under %d conditions power is pinned at this same level", flat), 0.1, 0.9, 0.1, 0.4, 0.3);
+            add(text("under another condition power is pinned lower, at %.2f W", lowest), 0.6, 0.4, 0.4, 0.6, 0.4);
+        } else if (moved) {
+            add("under another condition power is pinned at this same level, with another die temperature", 0.05, 0.9, 0.1, 0.4, 0.3);
         }
     }
 
@@ -147,11 +179,11 @@ final class EvidenceFinder {
             return;
         }
         if (busy >= BUSY) {
-            add(text("the processor is busy: utilisation %.0f %%", busy), 0.97, 0.97, 0.97, 0.97, 0.4);
+            add(text("the processor is busy: utilisation %.0f %%", busy), 0.97, 0.97, 0.97, 0.97, 0.45); // work that stalls on memory reads as busy
         } else if (isWholeShare(busy)) {
             add(text("utilisation is %.1f %%, which a few of several cores at full load show as well", busy), 0.3, 0.3, 0.3, 0.3, 0.4);
         } else {
-            add(text("the processor waits: utilisation %.0f %%", busy), 0.01, 0.01, 0.01, 0.01, 0.7);
+            add(text("the processor waits: utilisation %.0f %%", busy), 0.005, 0.005, 0.005, 0.005, 0.7);
         }
     }
 
@@ -166,15 +198,13 @@ final class EvidenceFinder {
         return false;
     }
 
-    private void follows(Optional<Interval> slope) {
-        switch (Elasticity.answer(slope)) {
-            case FOLLOWS -> add(text("the rate follows the clock: by %.2f to %.2f of its change", slope.orElseThrow().low(), slope.orElseThrow().high()),
-                    0.95, 0.95, 0.95, 0.95, 0.01);
-            case HARDLY_FOLLOWS -> add(text("the rate hardly follows the clock: by %.2f to %.2f of its change", slope.orElseThrow().low(), slope.orElseThrow().high()),
-                    0.0005, 0.0005, 0.0005, 0.0005, 0.95);
-            case UNKNOWN -> {
-                // Nothing changed the clock enough, or the scores scatter too much: no evidence either way.
-            }
-        }
+    private void follows(Elasticity slope) {
+        double follows = slope.whenFollowing();
+        double not = slope.whenNotFollowing();
+        double most = Math.max(follows, not);
+        double processor = Math.max(LEAST_LIKELY, follows / most);
+        Interval range = slope.interval();
+        add(text("for each per cent of clock the rate moves by %.2f %% (95 %% interval %.2f to %.2f)", slope.slope(), range.low(), range.high()), processor, processor,
+                processor, processor, Math.max(LEAST_LIKELY, not / most));
     }
 }

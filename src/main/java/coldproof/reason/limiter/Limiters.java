@@ -1,23 +1,24 @@
 package coldproof.reason.limiter;
 
-import coldproof.quantity.Interval;
 import coldproof.trace.Channel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /** Reasons about what holds a device back. */
 public final class Limiters {
     private static final double SURE_ENOUGH = 0.9; // below, the answer is "unclear"
     private static final double NEGLIGIBLE = 0.01; // a hypothesis less likely than this is ruled out
+    private static final double POSSIBLE = 0.04; // a hypothesis likelier than this is still in play
     private static final double A_GOOD_PART = 0.3; // share of the time from which each of two limits counts
 
     private final StudyLimits limits;
     private final List<Condition> conditions;
     private final List<Change> changes;
-    private final Optional<Interval> followsClock;
+    private final Optional<Elasticity> followsClock;
     private final List<Prediction> predictions = new ArrayList<>();
     private final List<String> ruledOut = new ArrayList<>();
 
@@ -25,7 +26,7 @@ public final class Limiters {
         conditions = Condition.of(trials);
         limits = StudyLimits.of(known, conditions);
         changes = Change.among(conditions);
-        followsClock = followsClock(trials);
+        followsClock = Elasticity.of(trials, changes);
     }
 
     /**
@@ -41,20 +42,6 @@ public final class Limiters {
     private LimiterAnswer answer() {
         List<LimiterAnswer.OfCondition> answers = conditions.stream().map(this::answer).toList();
         return new LimiterAnswer(answers, predictions, ruledOut, NextExperiment.of(conditions, answers, changes), remarks());
-    }
-
-    /** Loops show most directly whether the rate follows the clock; without them the change with the largest move of the clock. */
-    private Optional<Interval> followsClock(List<LimiterTrial> trials) {
-        Optional<Interval> inside = Elasticity.inside(trials);
-        if (Elasticity.answer(inside) != Elasticity.Answer.UNKNOWN) {
-            return inside;
-        }
-        return changes.stream().max(Comparator.comparingDouble(change -> size(Quantity.CLOCK.between(change.from(), change.to()))))
-                .flatMap(change -> Elasticity.between(Quantity.PERFORMANCE.between(change.from(), change.to()), Quantity.CLOCK.between(change.from(), change.to())));
-    }
-
-    private static double size(Effect clock) {
-        return Double.isNaN(clock.estimate()) ? 0 : Math.abs(clock.estimate());
     }
 
     private LimiterAnswer.OfCondition answer(Condition condition) {
@@ -76,7 +63,8 @@ public final class Limiters {
 
     private static Limiter limiter(Map<Hypothesis, Double> probabilities, Shares shares) {
         double heatOrPower = probabilities.get(Hypothesis.HEAT) + probabilities.get(Hypothesis.POWER);
-        if (shares != Shares.UNKNOWN && heatOrPower >= SURE_ENOUGH && shares.heat() + shares.power() > 2 * A_GOOD_PART) {
+        boolean bothPossible = Math.min(probabilities.get(Hypothesis.HEAT), probabilities.get(Hypothesis.POWER)) > POSSIBLE;
+        if (bothPossible && shares != Shares.UNKNOWN && heatOrPower >= SURE_ENOUGH && shares.heat() + shares.power() > 2 * A_GOOD_PART) {
             if (shares.heat() >= A_GOOD_PART && shares.power() >= A_GOOD_PART) {
                 return Limiter.MIXED;
             }
@@ -93,14 +81,16 @@ public final class Limiters {
         return limiter == Limiter.UNCLEAR ? probabilities.get(Weighing.likeliest(probabilities)) : probabilities.get(Hypothesis.valueOf(limiter.name()));
     }
 
-    /** The level at which package power is held in this condition, or would be: its own, another condition's, or the stated limit. */
+    /** The level at which package power would be held in this condition: the lowest of the stated limit and other conditions' that it does not exceed. */
     private double plateau(Condition condition) {
-        if (StudyLimits.isPowerFlat(condition)) {
+        boolean free = limits.dieAtLimit(condition) <= 0;
+        if (free && StudyLimits.isPowerHeld(condition)) {
             return condition.mean(Channel.PACKAGE_POWER);
         }
-        double others = conditions.stream().filter(StudyLimits::isPowerFlat).mapToDouble(other -> other.mean(Channel.PACKAGE_POWER))
-                .filter(watts -> watts > condition.mean(Channel.PACKAGE_POWER)).min().orElse(Double.NaN);
-        return Double.isNaN(others) ? limits.packageWatts() : others;
+        double floor = (1 - Quantity.POWER.margin()) * condition.mean(Channel.PACKAGE_POWER);
+        DoubleStream others = conditions.stream().filter(other -> other != condition && limits.dieAtLimit(other) <= 0 && StudyLimits.isPowerHeld(other))
+                .mapToDouble(other -> other.mean(Channel.PACKAGE_POWER));
+        return DoubleStream.concat(others, DoubleStream.of(limits.packageWatts())).filter(watts -> watts > floor).min().orElse(Double.NaN);
     }
 
     /** Findings that speak for a hypothesis, the weightiest first. */
@@ -134,7 +124,7 @@ public final class Limiters {
         if (limiter != Limiter.POWER) {
             return Optional.empty();
         }
-        return changes.stream().filter(change -> change.to() == condition && change.kind().helpsCooling() && StudyLimits.isPowerFlat(change.from()))
+        return changes.stream().filter(change -> change.to() == condition && change.kind().helpsCooling() && StudyLimits.isPowerHeld(change.from()))
                 .filter(change -> Math.abs(Quantity.POWER.between(change.from(), condition).estimate()) < Quantity.POWER.margin())
                 .map(change -> Quantity.CLOCK.between(change.from(), condition).estimate()).filter(gain -> gain > 0.002 && gain < 0.06).findFirst()
                 .map(gain -> String.format(java.util.Locale.ROOT,
@@ -146,7 +136,7 @@ public final class Limiters {
         if (changes.isEmpty()) {
             remarks.add("there is one condition only: what is pinned is seen, how the device answers a change is not");
         }
-        if (Elasticity.answer(followsClock) == Elasticity.Answer.UNKNOWN) {
+        if (followsClock.isEmpty()) {
             remarks.add("whether the score follows the clock is not shown by these trials, so the workload itself is ruled out less firmly");
         }
         if (Double.isNaN(limits.dieCelsius())) {

@@ -10,10 +10,11 @@ import java.util.OptionalDouble;
  *
  * @param dieCelsius temperature limit; NaN when neither stated nor shown
  * @param dieStated whether the maker stated it
+ * @param dieFromSaw whether it was read off a die that swings below it, which tells it less well
  * @param packageWatts stated long-term power limit; NaN when not stated
  * @param topMegahertz stated highest clock, else the highest ever seen; NaN without clocks
  */
-record StudyLimits(double dieCelsius, boolean dieStated, double packageWatts, double topMegahertz) {
+record StudyLimits(double dieCelsius, boolean dieStated, boolean dieFromSaw, double packageWatts, double topMegahertz) {
     /** Power this flat, relative, is held by a controller; free-running power wanders by one per cent and more with the work. */
     static final double FLAT_POWER = 0.004;
     /** Nor may held power drift by more than this over the last half. */
@@ -28,15 +29,18 @@ record StudyLimits(double dieCelsius, boolean dieStated, double packageWatts, do
     static final double AT_LIMIT = 1.5;
     /** A die further below its limit than this, K, is not at it. */
     static final double BELOW_LIMIT = 3.0;
+    /** Powers that differ by more than this, log, differ. */
+    private static final double OTHER_POWER = 0.03;
     /** A heat controller that trips and releases moves the clock by more than this, relative. */
-    static final double SAW_CLOCK = 0.03;
+    static final double SAW_CLOCK = 0.025;
     /** And lets the die fall at most this far below the limit, K; common practice. */
     static final double SAW_BAND = 12;
 
     static StudyLimits of(KnownLimits known, List<Condition> conditions) {
         double top = known.clockMegahertz().orElse(highestClock(conditions));
         double die = known.dieCelsius().orElse(shownDieLimit(conditions));
-        return new StudyLimits(die, known.dieCelsius().isPresent(), known.packageWatts().orElse(Double.NaN), top);
+        boolean saw = known.dieCelsius().isEmpty() && conditions.stream().filter(condition -> dieTop(condition) == die).anyMatch(StudyLimits::isSaw);
+        return new StudyLimits(die, known.dieCelsius().isPresent(), saw, known.packageWatts().orElse(Double.NaN), top);
     }
 
     private static double highestClock(List<Condition> conditions) {
@@ -46,18 +50,26 @@ record StudyLimits(double dieCelsius, boolean dieStated, double packageWatts, do
                 .filter(value -> !Double.isNaN(value)).max().orElse(Double.NaN);
     }
 
-    /** The highest level at which the die stands still although neither power nor clock does: only a heat controller does that. */
+    /** The highest level at which the die stands still although power does not: only a heat controller does that. */
     private static double shownDieLimit(List<Condition> conditions) {
-        OptionalDouble held = conditions.stream().filter(StudyLimits::onlyTheDieIsHeld).mapToDouble(StudyLimits::dieTop).max();
+        OptionalDouble held = conditions.stream().filter(condition -> onlyTheDieIsHeld(condition) || isHeldAcross(condition, conditions))
+                .mapToDouble(StudyLimits::dieTop).max();
         double highest = conditions.stream().mapToDouble(StudyLimits::dieTop).filter(value -> !Double.isNaN(value)).max().orElse(Double.NaN);
         return held.isPresent() && held.getAsDouble() > highest - BELOW_LIMIT ? held.getAsDouble() : Double.NaN;
     }
 
     private static boolean onlyTheDieIsHeld(Condition condition) {
-        boolean free = !isPowerFlat(condition) && !isClockFlat(condition) && condition.has(Channel.DIE_TEMPERATURE)
-                && (condition.has(Channel.PACKAGE_POWER) || condition.has(Channel.CLOCK));
-        boolean still = Math.abs(condition.drift(Channel.DIE_TEMPERATURE)) < STILL_DIE;
-        return free && still && (condition.wander(Channel.DIE_TEMPERATURE) < STILL_DIE || isSaw(condition));
+        if (!condition.has(Channel.DIE_TEMPERATURE) || isClockFlat(condition) || Math.abs(condition.drift(Channel.DIE_TEMPERATURE)) > STILL_DIE) {
+            return false;
+        }
+        boolean free = !isPowerFlat(condition) && (condition.has(Channel.PACKAGE_POWER) || condition.has(Channel.CLOCK));
+        return isSaw(condition) || (free || Held.of(condition).which() == Held.Which.DIE) && condition.wander(Channel.DIE_TEMPERATURE) < STILL_DIE;
+    }
+
+    /** Whether another condition holds the die at this same level with another power. */
+    private static boolean isHeldAcross(Condition condition, List<Condition> conditions) {
+        return conditions.stream().anyMatch(other -> Math.abs(dieTop(other) - dieTop(condition)) < STILL_DIE && !isClockFlat(other) && !isClockFlat(condition)
+                && Math.abs(Quantity.POWER.between(condition, other).estimate()) > OTHER_POWER);
     }
 
     /** Highest the die goes in the last half, but for single rows: near the limit also where it swings below it. */
@@ -76,11 +88,16 @@ record StudyLimits(double dieCelsius, boolean dieStated, double packageWatts, do
 
     /** Whether the clock swings up and down by more than work alone makes it, as under a heat controller that trips and releases. */
     static boolean isSaw(Condition condition) {
-        return condition.relativeWander(Channel.CLOCK) > SAW_CLOCK;
+        return condition.relativeScatter(Channel.CLOCK) > SAW_CLOCK;
     }
 
     static boolean isPowerFlat(Condition condition) {
         return isFlat(condition, Channel.PACKAGE_POWER, FLAT_POWER, STILL_POWER) || isFlat(condition, Channel.SYSTEM_POWER, FLAT_POWER, STILL_POWER);
+    }
+
+    /** Whether power is flat, and not only because a die that is held has come to rest. */
+    static boolean isPowerHeld(Condition condition) {
+        return isPowerFlat(condition) && Held.of(condition).which() != Held.Which.DIE;
     }
 
     static boolean isClockFlat(Condition condition) {
@@ -97,7 +114,7 @@ record StudyLimits(double dieCelsius, boolean dieStated, double packageWatts, do
         if (Double.isNaN(die) || Double.isNaN(dieCelsius)) {
             return 0;
         }
-        boolean near = die > dieCelsius - AT_LIMIT;
+        boolean near = die > dieCelsius - AT_LIMIT && !dieFromSaw;
         boolean swings = isSaw(condition) && condition.mean(Channel.DIE_TEMPERATURE) > dieCelsius - SAW_BAND;
         return near || swings && die > dieCelsius - BELOW_LIMIT ? 1 : die < dieCelsius - BELOW_LIMIT ? -1 : 0;
     }

@@ -4,11 +4,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** Weighs the evidence for one condition: all hypotheses alike at first, findings taken as independent given the hypothesis. */
+/** Weighs the evidence for one condition; findings are taken as independent given the hypothesis. */
 final class Weighing {
     /** A prediction that is ruled out makes its hypothesis this much less likely; no more than two count, since they hang together. */
     private static final double RULED_OUT = 0.1;
     private static final int MOST_COUNTED = 2;
+
+    /** Weight of the workload before any finding, against 1 for each other: testers choose loads that keep the device busy (common practice). */
+    private static final double WORKLOAD_AT_FIRST = 0.7;
 
     private Weighing() {}
 
@@ -16,7 +19,7 @@ final class Weighing {
         Map<Hypothesis, Double> weights = new EnumMap<>(Hypothesis.class);
         double total = 0;
         for (Hypothesis hypothesis : Hypothesis.values()) {
-            double weight = 1;
+            double weight = hypothesis == Hypothesis.WORKLOAD ? WORKLOAD_AT_FIRST : 1;
             for (Evidence one : evidence) {
                 weight *= one.under(hypothesis);
             }
