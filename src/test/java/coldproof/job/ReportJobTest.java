@@ -54,7 +54,7 @@ class ReportJobTest {
         shown.forEach((key, value) -> assertEquals((Double) json.get(key), value, 0, key));
     }
 
-    private static Map<String, Object> flat(String before, JsonObject object, Map<String, Object> into) {
+    static Map<String, Object> flat(String before, JsonObject object, Map<String, Object> into) {
         object.members().forEach((key, value) -> {
             if (value instanceof JsonObject inner) {
                 flat(before + key + ".", inner, into);

@@ -8,6 +8,7 @@ public final class SvgPlot {
     /** Width of the drawing, in its own units; letters are 13 high, so that they stay legible on a phone. */
     public static final int WIDTH = 420;
     private static final double LETTER = 6.9; // usual width of a letter 13 high, in units of the drawing
+    private static final double WIDE_LETTER = 8.2; // digits with a minus and a percent sign
     private static final double TOP = 12;
     private static final double RIGHT = 14;
     private static final double BELOW = 44;
@@ -18,7 +19,7 @@ public final class SvgPlot {
     private SvgPlot(Plot plot, Markup out) {
         this.plot = plot;
         this.out = out;
-        double left = 28 + LETTER * plot.y().marks().stream().mapToInt(mark -> mark.label().length()).max().orElse(0);
+        double left = 28 + WIDE_LETTER * plot.y().marks().stream().mapToInt(mark -> mark.label().length()).max().orElse(0);
         this.at = new Coordinates(plot, left, TOP, WIDTH - left - RIGHT, plot.height() - TOP - BELOW);
     }
 
