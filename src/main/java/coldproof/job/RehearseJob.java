@@ -2,6 +2,8 @@ package coldproof.job;
 
 import coldproof.plan.Plan;
 import coldproof.plan.RunSheet;
+import coldproof.reason.rehearse.LimiterRehearsal;
+import coldproof.reason.rehearse.LimiterReport;
 import coldproof.reason.rehearse.Rehearsal;
 import coldproof.reason.rehearse.RehearsalReport;
 import coldproof.reason.rehearse.RehearsalSettings;
@@ -39,6 +41,15 @@ public final class RehearseJob {
             reports.add(Rehearsal.of(plan, sheet, against, settings, workers));
         }
         return reports;
+    }
+
+    /**
+     * Rehearses the naming of the limiter: the plan run with full telemetry on invented devices.
+     *
+     * @param progress told how far it is
+     */
+    public static LimiterReport limiters(StudyView study, RehearsalSettings settings, Consumer<String> progress) {
+        return LimiterRehearsal.of(study.plan(), study.sheet(), settings, allProcessors(progress));
     }
 
     private static Workers allProcessors(Consumer<String> progress) {
