@@ -4,6 +4,7 @@ import coldproof.job.BenchStudy;
 import coldproof.job.Machine;
 import coldproof.job.PlanJob;
 import coldproof.job.ReadyPlans;
+import coldproof.job.SafetyGate;
 import coldproof.job.StudyView;
 import coldproof.plan.Plan;
 import coldproof.plan.Position;
@@ -16,6 +17,7 @@ import coldproof.reason.rehearse.bench.BenchSession;
 import coldproof.reason.rehearse.bench.BenchTrace.Channel;
 import coldproof.reason.rehearse.bench.BenchTrial;
 import coldproof.reason.rehearse.bench.InventedDevices;
+import coldproof.reason.safety.Phase;
 import coldproof.study.Observed;
 import coldproof.study.Source;
 import coldproof.study.StudySimulated;
@@ -77,6 +79,7 @@ public final class DemoJob {
             BenchCondition first = DemoBench.condition(plan, positions.get(0));
             BenchSession sitting = bench.session(first);
             rest(sitting, first, time, plan.budget().soakSeconds());
+            SafetyGate.pass(study, positions.get(0), Phase.RUNNING, DemoBench.measured(first), time.instant());
             for (Position position : positions) {
                 trial(study, sitting, DemoBench.condition(plan, position), position, time);
                 rest(sitting, first, time, 2 * 60);
