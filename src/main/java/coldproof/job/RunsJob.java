@@ -36,12 +36,12 @@ public final class RunsJob {
     }
 
     /**
-     * The cheapest layout of a study's question.
+     * The cheapest layout of a study's question, no outing of it longer than cold and battery allow.
      *
      * @throws coldproof.quantity.Refused if the plan has no sessions, no noise or no time for a trial
      */
     public static CheapestStudy cheapest(StudyView study, SearchTerms terms) {
-        return CheapestStudy.of(study.plan(), terms);
+        return CheapestStudy.of(study.plan(), OutdoorJob.within(study, terms));
     }
 
     /** Units of each level for a new plan: as many as its noise asks for, a usual number where nothing is known. */

@@ -2,9 +2,7 @@ package coldproof.face.cli;
 
 import coldproof.job.CautionJob;
 import coldproof.job.Machine;
-import coldproof.job.PlaceText;
 import coldproof.physics.DeviceClass;
-import coldproof.physics.Site;
 import coldproof.reason.safety.Phase;
 import coldproof.reason.safety.SafetyCard;
 import coldproof.report.json.CautionJson;
@@ -22,8 +20,7 @@ final class CautionVerb implements Verb {
     public void describe(CommandSpec spec) {
         SafetyOptions.describe(spec);
         Options.value(spec, "--phase", String.join("|", Phase.words()), "Only the part of the job about to begin (default: the whole outing).");
-        Options.value(spec, "--place", "LATITUDE,LONGITUDE", "Where the test air is, for the sun, such as 47.61,12.32 (default: as the study says).");
-        Options.value(spec, "--at", "TIME", "When it begins, for the sun, such as 15:30 or 2026-01-14T15:30 (default: now).");
+        SafetyOptions.describePlace(spec);
         Options.flag(spec, "--card", "The field card: one page to print and take along.");
         Options.value(spec, "--device-class", String.join("|", deviceWords()), "Kind of device, for how fast it warms up (default: as the study says, else laptop).");
     }
@@ -33,10 +30,8 @@ final class CautionVerb implements Verb {
         Optional<Phase> phase = call.has("--phase") ? Phase.of(call.word("--phase", Phase.words(), "")) : Optional.empty();
         Optional<DeviceClass> device = call.has("--device-class")
                 ? DeviceClass.of(call.word("--device-class", deviceWords(), "")) : Optional.empty();
-        Optional<Site> site = call.text("--place").map(text -> PlaceText.read("--place", text));
-        CautionJob.Request request = new CautionJob.Request(SafetyOptions.taken(call), phase, device, site);
-        Machine machine = Machine.atHand();
-        Instant when = call.text("--at").map(text -> PlaceText.moment("--at", text, machine)).orElseGet(() -> machine.wall().instant());
+        CautionJob.Request request = new CautionJob.Request(SafetyOptions.taken(call), phase, device, SafetyOptions.site(call));
+        Instant when = SafetyOptions.moment(call).orElseGet(() -> Machine.atHand().wall().instant());
         CautionJob.Answer answer = answer(call, request, when);
         answer.remarks().forEach(call.messages()::println);
         SafetyCard card = answer.card();

@@ -1,17 +1,25 @@
 package coldproof.face.cli;
 
+import coldproof.job.Machine;
+import coldproof.job.OutdoorJob;
+import coldproof.job.PlaceText;
 import coldproof.job.SafetyGate;
 import coldproof.job.Taken;
+import coldproof.physics.Site;
 import coldproof.reason.safety.Reading;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** The options that carry readings for the safety rules; the same on every verb that takes them. */
 final class SafetyOptions {
     private record Given(String name, Reading reading, String label, String purpose) {}
+
+    private static final List<String> DAY = List.of("--air", "--wind", "--battery", "--power", "--battery-energy", "--draw");
 
     private SafetyOptions() {}
 
@@ -49,6 +57,32 @@ final class SafetyOptions {
     static void describe(CommandSpec spec) {
         values().forEach(given -> Options.value(spec, given.name, given.label, given.purpose));
         flags().forEach(given -> Options.flag(spec, given.name, given.purpose));
+    }
+
+    /** What limits a stay in the open air, for planning. */
+    static void describeDay(CommandSpec spec) {
+        values().stream().filter(given -> DAY.contains(given.name)).forEach(given -> Options.value(spec, given.name, given.label, given.purpose));
+        describePlace(spec);
+    }
+
+    static void describePlace(CommandSpec spec) {
+        Options.value(spec, "--place", "LATITUDE,LONGITUDE", "Where the test air is, for the sun, such as 47.61,12.32 (default: as the study says).");
+        Options.value(spec, "--at", "TIME", "When it begins, for the sun, such as 15:30 or 2026-01-14T15:30.");
+    }
+
+    static Optional<Site> site(Invocation call) {
+        return call.text("--place").map(text -> PlaceText.read("--place", text));
+    }
+
+    static Optional<Instant> moment(Invocation call) {
+        return call.text("--at").map(text -> PlaceText.moment("--at", text, Machine.atHand()));
+    }
+
+    static OutdoorJob.Day day(Invocation call) {
+        List<Taken> taken = new ArrayList<>();
+        values().stream().filter(given -> DAY.contains(given.name))
+                .forEach(given -> call.text(given.name).ifPresent(text -> taken.add(new Taken(given.reading, given.name, text))));
+        return new OutdoorJob.Day(taken, site(call), moment(call));
     }
 
     /** What a person brings to the gate beside readings. */

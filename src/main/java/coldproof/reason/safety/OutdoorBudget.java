@@ -87,7 +87,7 @@ public record OutdoorBudget(List<Limit> limits) {
                 cold(new Celsius(air.getAsDouble()), number(values, Reading.WIND).orElse(0), limits);
             }
             number(values, Reading.DAYLIGHT).ifPresent(left -> limits.add(new Limit(Kind.DAYLIGHT, Math.max(0, left - BEFORE_SUNSET_SECONDS),
-                    "sunset in " + Math.round(left / 60) + " min, to be done half an hour before (common practice)")));
+                    left <= 0 ? "the sun is down" : "sunset in " + Math.round(left / 60) + " min, to be done half an hour before (common practice)")));
         }
         battery(values).ifPresent(limits::add);
         return new OutdoorBudget(limits);

@@ -3,6 +3,7 @@ package coldproof.report.json;
 import coldproof.physics.RewarmTime;
 import coldproof.reason.safety.Caution;
 import coldproof.reason.safety.OutdoorBudget;
+import coldproof.reason.safety.OutdoorStay;
 import coldproof.reason.safety.Phase;
 import coldproof.reason.safety.Reading;
 import coldproof.reason.safety.SafetyCard;
@@ -36,8 +37,14 @@ public final class CautionJson {
         return json.put("notGiven", card.missing().stream().map(Reading::word).toList());
     }
 
+    /** A planned session in the open air beside what allows it. */
+    public static JsonObject stay(OutdoorStay stay) {
+        return new JsonObject().put("session", stay.session()).put("condition", stay.condition()).put("minutes", stay.seconds() / 60).put("fits", stay.fits())
+                .put("trialsThatFit", stay.trialsThatFit()).put("budget", budget(stay.budget()));
+    }
+
     /** Longest stay in the open air: what binds, and every limit. */
-    static JsonObject budget(OutdoorBudget budget) {
+    private static JsonObject budget(OutdoorBudget budget) {
         return new JsonObject().put("longestMinutes", budget.binding().map(limit -> limit.seconds() / 60))
                 .put("limit", budget.binding().map(limit -> limit.kind().word()))
                 .put("limits", budget.limits().stream().map(limit -> new JsonObject().put("limit", limit.kind().word())
