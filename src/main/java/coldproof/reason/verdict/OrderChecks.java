@@ -1,17 +1,19 @@
 package coldproof.reason.verdict;
 
-import coldproof.stats.distribution.StudentT;
 import coldproof.stats.model.LeastSquares;
 import coldproof.stats.series.Autocorrelation;
-import coldproof.stats.series.MannKendall;
 import coldproof.stats.series.ResidualSteps;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Looks at what the order of the trials did: whether it is known, whether scores drift, whether neighbours resemble each other. */
 final class OrderChecks {
     /** Probability of a needless warning of each look; two looks at a drift share twice as much. */
     static final double ODD = 0.025;
+
+    /** Of pairs: mirrored neighbours bear autocorrelation worst of all layouts, so that it is told of sooner. */
+    private static final double ODD_IN_PAIRS = 0.1;
 
     private static final double LEANS = 0.5; // share of the order's squares that the levels explain, from which the two can hardly be told apart
 
@@ -34,6 +36,7 @@ final class OrderChecks {
         checks.order();
         if (modelled.isOrdered() && modelled.size() > 3) {
             checks.drift();
+            checks.warmUp();
             checks.autocorrelation();
         }
         return checks.found;
@@ -155,61 +158,51 @@ final class OrderChecks {
         return Drift.of(means, columns, centredPlaces(means.length), List.of(residuals));
     }
 
-    /** How far values drift along their places, by regression beside the model, and by the signs of what the model leaves. */
-    private record Drift(double logChange, double hidden, double regressionP, double signsP) {
-        static final Drift NOT_SEEN = new Drift(0, 0, 1, 1);
-
-        static Drift of(double[] scores, double[][] columns, double[] places, List<double[]> runs) {
-            LeastSquares model = LeastSquares.of(scores, columns);
-            double[] free = model.leftOf(places);
-            double squares = 0;
-            double product = 0;
-            double[] left = model.residuals();
-            for (int i = 0; i < free.length; i++) {
-                squares += free[i] * free[i];
-                product += free[i] * left[i];
-            }
-            int df = model.degreesOfFreedom() - 1;
-            double whole = java.util.Arrays.stream(places).map(place -> place * place).sum();
-            if (df < 2 || model.isExact() || squares < 1e-9 * Math.max(whole, 1)) {
-                return NOT_SEEN;
-            }
-            double slope = product / squares;
-            double error = Math.sqrt(Math.max(0, model.residualSquares() - slope * product) / df / squares);
-            double span = 2 * java.util.Arrays.stream(places).max().orElse(0);
-            double p = slope == 0 ? 1 : StudentT.twoSidedP(slope / error, df);
-            double hidden = span * (Math.abs(slope) + StudentT.upperPoint(0.025, df) * error);
-            return new Drift(slope * span, hidden, p, MannKendall.ofRuns(runs).p());
+    /** Whether the first trial of a session stands apart from those after it. */
+    private void warmUp() {
+        List<double[]> runs = modelled.inRuns(modelled.scores());
+        if (stratum == Stratum.PAIRS || runs.size() < 2 || runs.stream().anyMatch(run -> run.length < 3)) {
+            return;
         }
-
-        boolean warns() {
-            return regressionP < ODD || signsP < ODD;
+        double[] first = new double[modelled.size()];
+        int[] run = modelled.run();
+        for (int i = 0; i < first.length; i++) {
+            first[i] = i == 0 || run[i] != run[i - 1] ? 1 : 0;
         }
-
-        String evidence() {
-            return "regression on the order " + Phrases.p(regressionP) + ", Mann-Kendall " + Phrases.p(signsP);
+        double[][] columns = drifts ? modelled.columnsWith(modelled.places()) : modelled.columns();
+        Optional<AddedColumn> step = AddedColumn.of(modelled.scores(), columns, first);
+        if (step.isEmpty()) {
+            return;
         }
+        String size = Phrases.signed(step.get().slope()) + " against the trials after it, " + Phrases.p(step.get().p());
+        found.add(step.get().p() < ODD ? new Check("warm-up", true, "The first trial of a session stands apart (" + size + "): the device was not yet where it stays."
+                + " Soak longer, or run a warm-up trial that does not count; decide so before the next session, not after seeing its scores.")
+                : new Check("warm-up", false, "The first trial of a session does not stand apart (" + size + ")."));
     }
 
     private void autocorrelation() {
-        boolean neighbours = modelled.inRuns(modelled.scores()).stream().anyMatch(run -> run.length > 1);
-        double[][] columns = drifts ? modelled.columnsWith(modelled.places()) : modelled.columns();
-        LeastSquares model = LeastSquares.of(modelled.scores(), columns);
-        if (!neighbours || model.degreesOfFreedom() < 3 || model.isExact() || modelled.size() > ResidualSteps.MOST) {
-            found.add(new Check("autocorrelation", false, modelled.size() > ResidualSteps.MOST ? "Not looked for among more than " + ResidualSteps.MOST + " values."
+        boolean pairs = stratum == Stratum.PAIRS;
+        Modelled series = pairs ? Modelled.of(question, Stratum.TRIALS, arrangement) : modelled;
+        double odd = pairs ? ODD_IN_PAIRS : ODD;
+        boolean neighbours = series.inRuns(series.scores()).stream().anyMatch(run -> run.length > 1);
+        double[][] columns = drifts || pairs ? series.columnsWith(series.places()) : series.columns();
+        LeastSquares model = LeastSquares.of(series.scores(), columns);
+        if (!neighbours || model.degreesOfFreedom() < 3 || model.isExact() || series.size() > ResidualSteps.MOST) {
+            found.add(new Check("autocorrelation", false, series.size() > ResidualSteps.MOST ? "Not looked for among more than " + ResidualSteps.MOST + " values."
                     : "Too few trials in a row to see whether neighbours resemble each other."));
             return;
         }
-        ResidualSteps steps = ResidualSteps.of(modelled.scores(), columns, modelled.run());
-        String size = (drifts ? "beside the drift, " : "") + "autocorrelation of neighbours about " + Phrases.number(steps.lagOne()) + ", " + Phrases.p(steps.pLow());
-        if (steps.pLow() >= ODD) {
+        ResidualSteps steps = ResidualSteps.of(series.scores(), columns, series.run());
+        String size = (drifts || pairs ? "beside a drift, " : "") + "autocorrelation of neighbours about " + Phrases.number(steps.lagOne()) + ", " + Phrases.p(steps.pLow());
+        if (steps.pLow() >= odd) {
             found.add(new Check("autocorrelation", false, "Neighbouring trials do not resemble each other more than chance allows (" + size + ")."));
             return;
         }
-        int longest = modelled.inRuns(modelled.scores()).stream().mapToInt(run -> run.length).max().orElse(1);
+        int longest = series.inRuns(series.scores()).stream().mapToInt(run -> run.length).max().orElse(1);
         double worth = Autocorrelation.effectiveSize(longest, Math.max(-0.99, Math.min(0.99, steps.lagOne())));
+        String advice = pairs ? "Pairs take most of it out, but where neighbouring pairs mirror each other (AB BA) about 6 false alarms in 100 are to be expected rather than 5."
+                : longest + " trials in a row are worth about " + String.format(java.util.Locale.ROOT, "%.0f", Math.max(1, worth)) + " independent ones.";
         found.add(new Check("autocorrelation", true, "Neighbouring trials resemble each other (" + size + "): something wanders more slowly than a trial takes, such as heat"
-                + " or weather. " + longest + " trials in a row are worth about " + String.format(java.util.Locale.ROOT, "%.0f", Math.max(1, worth))
-                + " independent ones. Mix the levels evenly in the order, wait longer between trials, and trust the randomisation p more than the t test."));
+                + " or weather. " + advice + " Mix the levels evenly in the order, wait longer between trials, and trust the randomisation p more than the t test."));
     }
 }

@@ -52,6 +52,25 @@ class ChecksTest {
     }
 
     @Test
+    void aFirstTrialThatIsBetterThanTheRestIsSeenAsWarmUp() {
+        Arrangement cold = arrangement(sessions(4).trials().stream().map(trial -> trial.withScore(trial.score() * (trial.order() == 0 ? 1.05 : 1))).toList());
+        Check found = Checks.of(Simulated.question(Change.PER_TRIAL), Stratum.WITHIN_SESSIONS, cold).stream().filter(check -> check.name().equals("warm-up"))
+                .findFirst().orElseThrow();
+        assertTrue(found.warns(), found.text());
+    }
+
+    @Test
+    void pairsThatWanderAreSeenInTheirTrials() {
+        double[] state = {0};
+        List<Observation> trials = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            state[0] = 0.9 * state[0] + noise();
+            trials.add(new Observation(i % 4 == 0 || i % 4 == 3 ? "auto" : "maximum", "", i, "p" + i / 2, List.of(), 100 * Math.exp(state[0])));
+        }
+        assertTrue(check(judge(trials), "autocorrelation").warns());
+    }
+
+    @Test
     void oneGrossTrialIsNamedAndKept() {
         Verdict verdict = judge(Simulated.alternating(24, 0.02, i -> i == 10 ? -0.2 : noise()));
         assertTrue(check(verdict, "outliers").warns());
