@@ -46,12 +46,13 @@ public final class TraceSummaries {
         }
         double air = airCelsius.orElse(level(sustained, Channel.AMBIENT));
         double resistance = (level(sustained, Channel.DIE_TEMPERATURE) - air) / level(sustained, Channel.PACKAGE_POWER);
-        ThermalFit fit = ThermalFit.of(series, work, boost);
+        Blocks blocks = Blocks.of(series, work);
+        ThermalFit fit = ThermalFit.of(blocks, boost, power);
         return new TraceSummary(series.rows(), series.samplingSeconds(), series.gaps(), series.map(), work,
                 phases(series, work, boost, settle), boost, sustained, whole, before, settle,
                 new TraceSummary.Thermal(resistance, air, fit.timeConstantSeconds(), fit.asymptoteCelsius()),
                 whole.containsKey(power) ? whole.get(power) * work.lengthSeconds() / 3600 : Double.NaN,
-                unsteady(series, work, half), Blocks.of(series, work), remarks);
+                unsteady(series, work, half), blocks, Changes.of(blocks, power), remarks);
     }
 
     private static void put(Map<Channel, Double> map, Channel channel, double value) {

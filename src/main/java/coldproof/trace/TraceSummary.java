@@ -25,16 +25,18 @@ import java.util.OptionalDouble;
  * @param energyWattHours energy of the work, from package power, or system power where that alone was measured; NaN without
  * @param unsteady what still moved in the last half, in plain words; empty when steady
  * @param blocks the work in short blocks
+ * @param changes when the level of power changed, s from the start of the work, by optimal segmentation
  * @param remarks what the person should know of the log, by line
  */
 public record TraceSummary(long rows, double samplingSeconds, int gaps, ChannelMap map, Work work, List<Phase> phases, Boost boost,
         Map<Channel, Level> sustained, Map<Channel, Double> whole, Map<Channel, Double> before, double settleSeconds, Thermal thermal,
-        double energyWattHours, List<String> unsteady, Blocks blocks, List<TraceRemark> remarks) {
+        double energyWattHours, List<String> unsteady, Blocks blocks, List<Double> changes, List<TraceRemark> remarks) {
 
     /** Copies its lists and maps. */
     public TraceSummary {
         phases = List.copyOf(phases);
         unsteady = List.copyOf(unsteady);
+        changes = List.copyOf(changes);
         remarks = List.copyOf(remarks);
         sustained = copy(sustained);
         whole = copy(whole);

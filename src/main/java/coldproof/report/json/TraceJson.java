@@ -20,7 +20,7 @@ public final class TraceJson {
         JsonObject json = new JsonObject().put("rows", summary.rows()).put("samplingSeconds", summary.samplingSeconds())
                 .put("channels", summary.map().all().stream().map(TraceJson::channel).toList()).put("gaps", summary.gaps())
                 .put("work", new JsonObject().put("seconds", summary.work().lengthSeconds()).put("toldBy", summary.work().toldBy().label()))
-                .put("phases", summary.phases().stream().map(TraceJson::phase).toList()).put("boostSeconds", summary.boost().seconds())
+                .put("phases", summary.phases().stream().map(TraceJson::phase).toList()).put("powerChanges", summary.changes()).put("boostSeconds", summary.boost().seconds())
                 .put("boostWatts", summary.boost().watts()).put("settleSeconds", summary.settleSeconds());
         json.put("sustained", sustained(summary.sustained())).put("sustainedStandardError", errors(summary.sustained()));
         TraceSummary.Thermal thermal = summary.thermal();

@@ -88,6 +88,7 @@ public final class TraceText {
     private void findings() {
         out.append('\n');
         line("boost", boost());
+        line("power changes", summary.changes().isEmpty() ? "none" : "at " + String.join(", ", summary.changes().stream().map(TraceText::seconds).toList()));
         line("settled after", Double.isNaN(summary.settleSeconds()) ? "never" : seconds(summary.settleSeconds()));
         TraceSummary.Thermal thermal = summary.thermal();
         line("time constant", Double.isNaN(thermal.timeConstantSeconds()) ? "not shown by this trace"
