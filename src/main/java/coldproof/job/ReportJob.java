@@ -47,7 +47,7 @@ public final class ReportJob {
      */
     public record Request(Path study, Format format, Optional<Path> out, boolean names) {
         Path file() {
-            return out.orElse(format == Format.HTML ? StudyFolder.report(study) : study.resolve("report." + format.ending));
+            return out.orElse(format == Format.HTML ? StudyFolder.report(study) : study.resolve("report." + format.ending()));
         }
     }
 
@@ -69,6 +69,10 @@ public final class ReportJob {
         /** The word for it. */
         public String word() {
             return name().toLowerCase(Locale.ROOT);
+        }
+
+        String ending() {
+            return ending;
         }
 
         String text(Page page) {
@@ -166,7 +170,7 @@ public final class ReportJob {
     }
 
     /** Writes beside the file and moves it into place, so that a report is never half written. */
-    private static void save(Path file, String text) {
+    static void save(Path file, String text) {
         Path absolute = file.toAbsolutePath();
         Path beside = absolute.resolveSibling(absolute.getFileName() + ".new");
         try {

@@ -1,5 +1,6 @@
 package coldproof.face.cli;
 
+import coldproof.job.IndexJob;
 import coldproof.job.Machine;
 import coldproof.job.ReportJob;
 import coldproof.job.ReportJob.Format;
@@ -17,16 +18,27 @@ final class ReportVerb implements Verb {
     public void describe(CommandSpec spec) {
         Options.value(spec, "--format", String.join("|", FORMATS), "How to write it (default: html).");
         Options.value(spec, "--out", "FILE", "Where to write it (default: report.html, .md or .txt in the study folder).");
+        Options.value(spec, "--all", "DIR", "Instead: one page of all studies in this folder, with links to their reports (default name: index.html in it).");
         Options.flag(spec, "--names", "Show the names people signed with; they are left out otherwise.");
     }
 
     @Override
     public int run(Invocation call) {
         Format format = Format.values()[FORMATS.indexOf(call.word("--format", FORMATS, FORMATS.get(0)))];
+        if (call.has("--all")) {
+            return all(call, format);
+        }
         CountProgress progress = new CountProgress(call.streams(), Machine.atHand().monotonicNanos(), ReportJob.traces(call.study()), "traces");
         Path file = ReportJob.write(new ReportJob.Request(call.study(), format, call.path("--out"), call.flag("--names")), progress);
         progress.done();
         call.answer(new JsonObject().put("report", file.toString()), "Wrote " + file + "\n");
+        return ExitStatus.DONE;
+    }
+
+    private static int all(Invocation call, Format format) {
+        IndexJob.Made made = IndexJob.write(call.path("--all").orElseThrow(), format, call.path("--out"));
+        int count = made.studies().size();
+        call.answer(new JsonObject().put("index", made.file().toString()).put("studies", count), "Wrote " + made.file() + " with " + count + (count == 1 ? " study\n" : " studies\n"));
         return ExitStatus.DONE;
     }
 }

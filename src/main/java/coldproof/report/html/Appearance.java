@@ -18,7 +18,7 @@ final class Appearance {
             html{background:var(--paper);color:var(--ink);font:16px/1.5 system-ui,sans-serif;-webkit-text-size-adjust:100%}
             body{margin:0 auto;max-width:68rem;padding:1rem;overflow-wrap:anywhere}
             h1{font-size:1.7rem;line-height:1.2;margin:.4rem 0}h2{font-size:1.25rem;margin:2.2rem 0 .6rem;border-bottom:2px solid var(--line);padding-bottom:.2rem}
-            p{max-width:46rem;margin:.6rem 0}.under{color:var(--soft);margin:0 0 1rem}
+            h3{font-size:1.1rem;margin:0 0 .3rem}p{max-width:46rem;margin:.6rem 0}.under{color:var(--soft);margin:0 0 1rem}
             nav ul{display:flex;flex-wrap:wrap;gap:.2rem 1rem;padding:0;margin:.8rem 0;list-style:none}a{color:var(--accent)}
             .answer{border-left:.5rem solid var(--accent);background:var(--panel);padding:.8rem 1rem;margin:1rem 0}
             .answer .word{font-size:1.5rem;font-weight:700;letter-spacing:.03em;margin:0}.answer .said{font-size:1.1rem;margin:.3rem 0}.answer .small{color:var(--soft);margin:.3rem 0}
@@ -31,7 +31,7 @@ final class Appearance {
             td,th,dd,li,.caption,.said{unicode-bidi:isolate}td{max-width:28rem;overflow-wrap:break-word}td.long{overflow-wrap:anywhere;min-width:9rem}
             pre{background:var(--panel);padding:.8rem;overflow-x:auto;font:.85rem/1.45 ui-monospace,monospace;white-space:pre-wrap}
             .figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,26rem),1fr));gap:1.5rem}
-            figure{margin:0;min-width:0}figcaption{margin:0 0 .3rem}figcaption b{display:block}figure .words{color:var(--soft);font-size:.9rem;margin:.2rem 0}
+            figure{margin:0;min-width:0;max-width:38rem}figcaption{margin:0 0 .3rem}figcaption b{display:block}figure .words{color:var(--soft);font-size:.9rem;margin:.2rem 0}
             .keys{list-style:none;padding:0;margin:.3rem 0;font-size:.9rem}.keys li{display:flex;gap:.5rem;align-items:center}.keys svg{flex:none;width:34px;height:18px}
             """;
 

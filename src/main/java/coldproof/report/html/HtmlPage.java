@@ -74,6 +74,8 @@ public final class HtmlPage {
             out.open("div", "class", "notice", "role", "note").element("strong", notice.word()).text(notice.text()).close("div");
         } else if (block instanceof Block.Answer answer) {
             answer(answer);
+        } else if (block instanceof Block.Entry entry) {
+            entry(entry);
         } else if (block instanceof Block.Facts facts) {
             FactList.write(facts, out);
         } else if (block instanceof Block.Grid grid) {
@@ -94,6 +96,20 @@ public final class HtmlPage {
         out.open("div", "class", "answer").element("p", answer.word(), "class", "word").element("p", answer.text(), "class", "said");
         if (!answer.small().isEmpty()) {
             out.element("p", answer.small(), "class", "small");
+        }
+        out.close("div");
+    }
+
+    private void entry(Block.Entry entry) {
+        out.open("div", "class", "answer").open("h3");
+        if (entry.address().isEmpty()) {
+            out.text(entry.title());
+        } else {
+            out.element("a", entry.title(), "href", entry.address());
+        }
+        out.close("h3").element("p", entry.word(), "class", "word").element("p", entry.text(), "class", "said");
+        if (!entry.small().isEmpty()) {
+            out.element("p", entry.small(), "class", "small");
         }
         out.close("div");
     }

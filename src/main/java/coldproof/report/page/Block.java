@@ -31,6 +31,17 @@ public sealed interface Block {
     record Answer(String word, String text, String small) implements Block {}
 
     /**
+     * One of several answers, which may lead to a page of its own.
+     *
+     * @param word such as {@code PASS}
+     * @param title of the other page
+     * @param address of the other page in this folder or below, percent-encoded; empty where there is none
+     * @param text what is said
+     * @param small what stands below it; may be empty
+     */
+    record Entry(String word, String title, String address, String text, String small) implements Block {}
+
+    /**
      * Labelled lines.
      *
      * @param about what they are about, for those who read the page by program; may be empty

@@ -38,6 +38,10 @@ public final class MarkdownPage {
             out.append("> **").append(Escape.text(notice.word())).append("**: ").append(Escape.text(notice.text())).append('\n');
         } else if (block instanceof Block.Answer answer) {
             out.append("**").append(Escape.text(answer.word())).append("**: ").append(Escape.text(answer.text())).append("\n\n").append(Escape.text(answer.small())).append('\n');
+        } else if (block instanceof Block.Entry entry) {
+            String title = Escape.text(entry.title());
+            out.append("### ").append(entry.address().isEmpty() ? title : "[" + title + "](" + entry.address() + ")").append("\n\n**").append(Escape.text(entry.word())).append("**: ")
+                    .append(Escape.text(entry.text())).append("\n\n").append(Escape.text(entry.small())).append('\n');
         } else if (block instanceof Block.Facts facts) {
             row(List.of("what", "value"));
             out.append("|---|---|\n");

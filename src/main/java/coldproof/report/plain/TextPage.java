@@ -19,14 +19,15 @@ public final class TextPage {
     public static String of(Page page) {
         TextPage text = new TextPage();
         text.wrapped(page.title(), "");
-        if (!page.subtitle().isEmpty()) {
-            text.wrapped(page.subtitle(), "");
-        }
+        text.wrapped(page.subtitle(), "");
         page.sections().forEach(text::section);
         return text.out.toString();
     }
 
     private void wrapped(String text, String indent) {
+        if (text.isEmpty()) {
+            return;
+        }
         Wrap.indented(Harmless.line(text), indent, COLUMNS, out);
     }
 
@@ -48,6 +49,11 @@ public final class TextPage {
             wrapped(answer.word(), "");
             wrapped(answer.text(), "");
             wrapped(answer.small(), "");
+        } else if (block instanceof Block.Entry entry) {
+            wrapped(entry.title(), "");
+            wrapped(entry.word(), "  ");
+            wrapped(entry.text(), "  ");
+            wrapped(entry.small(), "  ");
         } else if (block instanceof Block.Facts facts) {
             facts(facts.facts());
         } else if (block instanceof Block.Grid grid) {
