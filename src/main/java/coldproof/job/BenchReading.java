@@ -11,6 +11,7 @@ import coldproof.quantity.QuantityText;
 import coldproof.quantity.Refused;
 import coldproof.reason.checklist.Ask;
 import coldproof.reason.checklist.StartReadings;
+import coldproof.reason.safety.Reading;
 import coldproof.study.Observed;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +36,9 @@ final class BenchReading {
         return switch (ask) {
             case AIR -> AIR;
             case WIND -> WIND;
+            case HUMIDITY -> Reading.HUMIDITY.word();
+            case PRECIPITATION -> Reading.PRECIPITATION.word();
+            case DEVICE -> Reading.DEVICE.word();
             case DIE -> StartReadings.DIE;
             case BATTERY -> StartReadings.BATTERY;
             case POWER -> StartReadings.POWER;
@@ -51,11 +55,17 @@ final class BenchReading {
         return switch (ask) {
             case AIR -> amount(ask, text, Dimension.TEMPERATURE, -80, 60, "°C");
             case WIND -> amount(ask, text, Dimension.SPEED, 0, 60, "m/s");
+            case HUMIDITY, PRECIPITATION, DEVICE -> taken(name(ask), text);
             case DIE -> amount(ask, text, Dimension.TEMPERATURE, -60, 130, "°C");
             case BATTERY -> amount(ask, text, Dimension.PERCENT, 0, 100, "%");
             case POWER -> source(text);
             default -> throw new IllegalArgumentException(ask + " is no reading");
         };
+    }
+
+    private static Observed taken(String name, String text) {
+        Taken taken = new Taken(Reading.of(name).orElseThrow(), name, text.toLowerCase(Locale.ROOT));
+        return GateJournal.conditions(Taken.scene(List.of(taken)).values()).get(name);
     }
 
     private static Observed amount(Ask ask, String text, Dimension dimension, double least, double most, String unit) {

@@ -17,11 +17,15 @@ import coldproof.reason.checklist.Question;
 import coldproof.reason.checklist.ScoreText;
 import coldproof.reason.checklist.StartReadings;
 import coldproof.reason.checklist.Step;
+import coldproof.reason.looks.LookPoint;
+import coldproof.reason.looks.LookSchedule;
+import coldproof.reason.safety.OutdoorBudget;
 import coldproof.report.text.ChecklistText;
 import coldproof.study.Entry;
 import coldproof.study.Observed;
 import coldproof.study.SessionClosed;
 import coldproof.study.Source;
+import coldproof.study.StudyState;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -47,6 +51,7 @@ public final class LogJob implements AutoCloseable {
     private final LogSafety safety;
     private final Map<String, Observed> readings = new LinkedHashMap<>();
     private final Deque<Ask> asks = new ArrayDeque<>();
+    private Optional<OutdoorBudget.Limit> stay = Optional.empty();
     private Step step;
     private boolean away;
     private Optional<ScoreText> doubted = Optional.empty();
@@ -82,6 +87,11 @@ public final class LogJob implements AutoCloseable {
     /** How to bring in entries that had to go elsewhere. */
     public List<String> elsewhere() {
         return study.elsewhere();
+    }
+
+    /** What limits the stay outdoors, as judged last: frostbite, cold, daylight or the battery. */
+    public Optional<OutdoorBudget.Limit> stayLimit() {
+        return stay;
     }
 
     /** The study as it stands. */
@@ -143,6 +153,7 @@ public final class LogJob implements AutoCloseable {
         }
         if (step.kind() == Step.Kind.SOAK || step.kind() == Step.Kind.START_CONDITIONS || step.kind() == Step.Kind.RUN_TRIAL) {
             safety.at(view().next().orElseThrow());
+            stay = isOutdoors(view().next().orElseThrow()) ? safety.stay() : Optional.empty();
             askSafety();
         }
     }
@@ -157,10 +168,23 @@ public final class LogJob implements AutoCloseable {
         if (BenchReading.plannedAir(view().plan(), position).isPresent()) {
             asks.add(Ask.AIR);
         }
-        if (Meters.isOutdoors(view().plan(), study.sessionLevels(position))) {
-            asks.add(Ask.WIND);
+        boolean outdoors = isOutdoors(position);
+        boolean cameIn = !outdoors && view().state().sessions().stream().reduce((first, second) -> second)
+                .filter(session -> Meters.isOutdoors(view().plan(), session.levels())).isPresent();
+        if (outdoors || cameIn) {
+            asks.add(Ask.HUMIDITY);
+        }
+        if (outdoors) {
+            asks.addAll(List.of(Ask.WIND, Ask.PRECIPITATION));
+        }
+        if (cameIn) {
+            asks.add(Ask.DEVICE);
         }
         asks.add(Ask.OPEN_SESSION);
+    }
+
+    private boolean isOutdoors(Position position) {
+        return Meters.isOutdoors(view().plan(), study.sessionLevels(position));
     }
 
     private static Ask askFor(String reading) {
@@ -216,7 +240,7 @@ public final class LogJob implements AutoCloseable {
     private LogReply plain(Ask ask, String text) {
         return switch (ask) {
             case RESUME -> resume(text);
-            case AIR, WIND, DIE, BATTERY, POWER -> reading(ask, text);
+            case AIR, HUMIDITY, WIND, PRECIPITATION, DEVICE, DIE, BATTERY, POWER -> reading(ask, text);
             case OPEN_SESSION -> openSession(text);
             case SAFETY -> safety(text);
             case SOAK -> soaked(text);
@@ -350,8 +374,21 @@ public final class LogJob implements AutoCloseable {
     private LogReply record(Position position, ScoreText score) {
         double elapsed = stepSeconds();
         study.record(position, score.score(), score.loops(), Optional.empty(), startedAt, elapsed, Source.MANUAL);
+        Optional<LookPoint> before = lookDue(position.number());
         begin();
-        return new LogReply(ChecklistText.recorded(view().plan(), position, score), false);
+        List<String> said = ChecklistText.recorded(view().plan(), position, score);
+        lookDue(0).filter(due -> !Optional.of(due).equals(before)).ifPresent(due -> said.add(ChecklistText.lookDue(due.number(), view().plan().looks())));
+        return new LogReply(said, false);
+    }
+
+    /** The interim look that is due, with the trial at one position counted as still open; 0 for none. The last look is the verdict itself. */
+    private Optional<LookPoint> lookDue(int open) {
+        if (view().plan().looks() == 1) {
+            return Optional.empty();
+        }
+        StudyState state = view().state();
+        return LookSchedule.of(view().plan(), view().sheet()).reached(number -> number != open
+                && (state.trialAt(number).isPresent() || state.skipped().containsKey(number))).filter(due -> due.lastPosition() < view().sheet().positions().size());
     }
 
     private LogReply closeSession(String text) {

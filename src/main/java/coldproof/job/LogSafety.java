@@ -4,6 +4,7 @@ import coldproof.plan.Position;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
+import coldproof.reason.safety.OutdoorBudget;
 import coldproof.reason.safety.Phase;
 import coldproof.reason.safety.Reading;
 import coldproof.reason.safety.SafetyScene;
@@ -40,6 +41,11 @@ final class LogSafety {
 
     private Instant now() {
         return machine.wall().instant();
+    }
+
+    /** What limits a stay outdoors, by what is known of the session at hand. */
+    Optional<OutdoorBudget.Limit> stay() {
+        return OutdoorBudget.of(new GateScene(study.view(), rules(), position, SafetyScene.NOTHING, now()).scene()).binding();
     }
 
     /** Whether anything holds the gate shut. */

@@ -18,6 +18,10 @@ import java.util.function.Function;
 public final class OneShot {
     private static final List<String> COMMANDS = List.of("undo", "skip", "note", "pause", "abort");
 
+    private static final Map<Ask, String> READING_OPTIONS = Map.of(Ask.DIE, "--die", Ask.BATTERY, "--battery", Ask.POWER, "--power", Ask.SOAK, "--soak",
+            Ask.SAFETY, "--acknowledged-by", Ask.AIR, "--air", Ask.WIND, "--wind", Ask.HUMIDITY, "--humidity", Ask.PRECIPITATION, "--precipitation",
+            Ask.DEVICE, "--device-temperature");
+
     private OneShot() {}
 
     /**
@@ -38,8 +42,7 @@ public final class OneShot {
         List<Entry> entries = new ArrayList<>();
         COMMANDS.forEach(command -> option.apply("--" + command).ifPresent(text -> entries.add(new Entry(command, text, Map.of()))));
         Map<Ask, String> readings = new LinkedHashMap<>();
-        Map.of(Ask.DIE, "--die", Ask.BATTERY, "--battery", Ask.POWER, "--power", Ask.SOAK, "--soak", Ask.SAFETY, "--acknowledged-by", Ask.AIR, "--air", Ask.WIND, "--wind")
-                .forEach((ask, name) -> option.apply(name).ifPresent(text -> readings.put(ask, text)));
+        READING_OPTIONS.forEach((ask, name) -> option.apply(name).ifPresent(text -> readings.put(ask, text)));
         Optional<String> score = option.apply("--score");
         if (score.isEmpty() && !readings.isEmpty()) {
             throw new Refused(Problem.of("a reading is given without a score", Place.named("log"), "--score with it", "Add --score, or run log without options."));

@@ -31,6 +31,9 @@ final class LogVerb implements Verb {
         Options.flag(spec, "--plain", "Line by line, without the screen: for readers of the screen and slow lines.");
         Options.value(spec, "--air", "TEMPERATURE", "With --score: the air temperature, where the session begins with it.");
         Options.value(spec, "--wind", "SPEED", "With --score: the wind, where a session outdoors begins with it.");
+        Options.value(spec, "--humidity", "PERCENT", "With --score: the relative humidity of that air.");
+        Options.value(spec, "--precipitation", "none|snow|rain|fog", "With --score: what falls from the sky.");
+        Options.value(spec, "--device-temperature", "TEMPERATURE", "With --score: the coldest part of a device that came in from outdoors.");
         Options.value(spec, "--acknowledged-by", "NAME", "With --score: the person at the bench who has seen to every caution that holds.");
         Options.value(spec, "--soak", "TIME", "With --score: how long the device settled in this session.");
     }

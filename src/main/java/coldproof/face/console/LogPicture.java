@@ -1,9 +1,9 @@
 package coldproof.face.console;
 
+import coldproof.face.dialogue.MeterLines;
 import coldproof.job.LogJob;
 import coldproof.plan.Plan;
 import coldproof.reason.checklist.Ask;
-import coldproof.reason.checklist.Meters;
 import coldproof.reason.checklist.Progress;
 import coldproof.reason.checklist.Question;
 import coldproof.report.text.ChecklistText;
@@ -58,7 +58,7 @@ final class LogPicture {
         plain("");
         head(question, progress, soakLeft(log, question));
         bold(bar(progress));
-        meters(log.meters());
+        meters(MeterLines.of(log));
         plain("");
         List<String> body = new ArrayList<>();
         ChecklistText.instructions(question, plan).forEach(line -> wrap(line, body));
@@ -122,12 +122,11 @@ final class LogPicture {
         return "[" + "=".repeat(settled) + ".".repeat(room - settled) + "]" + words;
     }
 
-    private void meters(Meters meters) {
-        boolean alarm = meters.outdoorsOver() || meters.batteryTooSmall();
-        for (String meter : ChecklistText.meters(meters)) {
+    private void meters(List<String> meters) {
+        for (String meter : meters) {
             StringBuilder text = new StringBuilder();
             Wrap.indented(meter, "", columns, text);
-            boolean loud = alarm && !meter.toLowerCase(Locale.ROOT).equals(meter);
+            boolean loud = meter.matches(".*[A-Z]{4}.*");
             text.toString().lines().forEach(line -> add(line, loud ? AttributedStyle.INVERSE : AttributedStyle.DEFAULT));
         }
     }

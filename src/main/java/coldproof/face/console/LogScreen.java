@@ -185,7 +185,7 @@ final class LogScreen {
     private static boolean actsAtOnce(Question question, char key) {
         String letter = Character.toString(Character.toLowerCase(key));
         return switch (question.ask()) {
-            case SKIP_REASON, ABORT_REASON, NOTE, SAFETY -> false;
+            case SKIP_REASON, ABORT_REASON, NOTE, SAFETY, PRECIPITATION -> false;
             case CONFIRM_SCORE -> letter.equals("y") || letter.equals("n");
             case POWER -> "wb".contains(letter) || isCommand(letter);
             case RESUME -> !letter.equals("s") && isCommand(letter);
@@ -194,7 +194,7 @@ final class LogScreen {
     }
 
     private static boolean isCommand(String letter) {
-        return Command.in(letter).isPresent();
+        return Command.in(letter).filter(said -> said.command() != Command.ELSEWHERE).isPresent();
     }
 
     private boolean answer(String text) {

@@ -54,7 +54,7 @@ public final class LogDialogue {
             shown = question.progress();
             text.append('\n');
             Wrap.indented(ChecklistText.progress(shown) + " (" + ChecklistText.done(shown) + ")", "", lines.columns(), text);
-            ChecklistText.meters(log.meters()).forEach(meter -> Wrap.indented(meter, "  ", lines.columns(), text));
+            MeterLines.of(log).forEach(meter -> Wrap.indented(meter, "  ", lines.columns(), text));
         }
         List<String> instructions = ChecklistText.instructions(question, log.view().plan());
         if (!instructions.equals(told)) {

@@ -8,8 +8,14 @@ public enum Ask {
     OPEN_SESSION,
     /** The air temperature of the session. */
     AIR,
+    /** The relative humidity of that air. */
+    HUMIDITY,
     /** The wind of a session outdoors. */
     WIND,
+    /** What falls from the sky. */
+    PRECIPITATION,
+    /** The temperature of a device that came in from outdoors. */
+    DEVICE,
     /** To see to what the safety rules say, and to sign for it, or to measure again. */
     SAFETY,
     /** To wait, and to say when the device has settled. */

@@ -101,7 +101,13 @@ public final class Checklist {
 
     private boolean isChecked(Position position, Session session) {
         return state.startConditions().stream()
-                .anyMatch(check -> isSince(check, session) && check.event().position().orElse(0) == position.number());
+                .anyMatch(check -> isSince(check, session) && check.event().position().orElse(0) == position.number() && isOfStart(check.event()));
+    }
+
+    /** Readings taken for safety are written likewise; those of the start have a wanted reading among them, or say that none was taken. */
+    private boolean isOfStart(StartConditionsChecked check) {
+        return !check.deviations().isEmpty() || check.readings().isEmpty()
+                || StartReadings.wanted(plan.start()).stream().anyMatch(check.readings()::containsKey);
     }
 
     private static boolean isSince(Numbered<StartConditionsChecked> check, Session session) {

@@ -19,12 +19,13 @@ import java.util.OptionalDouble;
  * @param outdoorsSeconds time spent outdoors so far in the whole study
  * @param outdoorsBudgetSeconds the most the plan allows
  * @param outdoorsNow whether the open session is outdoors
+ * @param staySeconds time of this stay outdoors
  * @param batteryPercent charge as last read in this session
  * @param drainPercent charge a trial takes, from readings of this session
  * @param batteryFloorPercent charge at which the plan ends a trial, 0 when it does not say
  * @param trialsLeft trials of this session still to run
  */
-public record Meters(double outdoorsSeconds, OptionalDouble outdoorsBudgetSeconds, boolean outdoorsNow, OptionalDouble batteryPercent,
+public record Meters(double outdoorsSeconds, OptionalDouble outdoorsBudgetSeconds, boolean outdoorsNow, double staySeconds, OptionalDouble batteryPercent,
         OptionalDouble drainPercent, double batteryFloorPercent, int trialsLeft) {
     /**
      * Reads the meters.
@@ -35,12 +36,13 @@ public record Meters(double outdoorsSeconds, OptionalDouble outdoorsBudgetSecond
         Optional<Session> open = state.openSession();
         boolean outdoorsNow = open.isPresent() && isOutdoors(plan, open.get().levels());
         double outdoors = outdoorsNow && !state.paused() ? sinceLastEntrySeconds : 0;
+        double stay = outdoorsNow ? outdoors + open.get().elapsed().seconds() : 0;
         for (Session session : state.sessions()) {
             outdoors += isOutdoors(plan, session.levels()) ? session.elapsed().seconds() : 0;
         }
         List<Double> charge = open.map(session -> charge(state, session)).orElse(List.of());
         int left = open.map(session -> left(sheet, state, session.number())).orElse(0);
-        return new Meters(outdoors, plan.budget().outdoorsAtMostSeconds(), outdoorsNow,
+        return new Meters(outdoors, plan.budget().outdoorsAtMostSeconds(), outdoorsNow, stay,
                 charge.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(charge.get(charge.size() - 1)), drain(charge),
                 plan.abort().batteryBelowPercent().orElse(0), left);
     }

