@@ -1,5 +1,6 @@
 package coldproof.job;
 
+import coldproof.machine.LiveSensors;
 import coldproof.machine.WorkloadProcess;
 import coldproof.plan.Position;
 import coldproof.plan.Workload;
@@ -55,10 +56,15 @@ public final class RecordJob {
      * @param pass what the person brings to the safety gate
      * @param remarks takes sentences of the safety gate that hold nothing up
      * @return the trial; empty when none is left
-     * @throws Refused if the safety gate stays shut, or the command cannot be started, fails, takes too long, or its score cannot be found; no
+     * @throws Refused if the safety gate stays shut, an abort limit of the plan is broken, or the command cannot be started, fails, takes too long, or its score cannot be found; no
      *     trial is recorded then
      */
     public static Optional<Recorded> next(BenchStudy study, Machine machine, Request request, SafetyGate.Pass pass, Consumer<String> remarks) {
+        return next(study, machine, request, pass, remarks, LiveSensors.atHand());
+    }
+
+    /** The same with these sensors. */
+    static Optional<Recorded> next(BenchStudy study, Machine machine, Request request, SafetyGate.Pass pass, Consumer<String> remarks, LiveSensors sensors) {
         Optional<Position> next = study.view().next();
         if (next.isEmpty()) {
             return Optional.empty();
@@ -68,9 +74,13 @@ public final class RecordJob {
         Workload workload = study.view().plan().workload();
         List<String> command = command(request, workload, position, study);
         Optional<Pattern> pattern = request.scorePattern().or(workload::scorePattern).map(RecordJob::pattern);
+        AbortWatch watch = new AbortWatch(study.view().plan().abort(), sensors);
+        watch.unwatched().forEach(remarks);
+        watch.broken().ifPresent(broken -> aborted(study, position, broken, "was not started"));
         study.openSessionOf(position);
         OffsetDateTime started = OffsetDateTime.now(machine.wall());
-        WorkloadProcess.Run run = run(command, study.view().folder(), request.atMostSeconds());
+        WorkloadProcess.Run run = run(command, study.view().folder(), request.atMostSeconds(), watch);
+        run.stopped().ifPresent(broken -> aborted(study, position, broken, "was stopped after " + Math.round(run.elapsedSeconds()) + " s"));
         if (run.timedOut()) {
             throw refused(position, "the workload took longer than " + Math.round(request.atMostSeconds()) + " s and was stopped", "a run that ends",
                     "Nothing was recorded. Run it by hand once, or give it more time.");
@@ -122,9 +132,16 @@ public final class RecordJob {
         return filled;
     }
 
-    private static WorkloadProcess.Run run(List<String> command, Path folder, double atMostSeconds) {
+    /** Notes an abort in the journal and refuses. */
+    private static void aborted(BenchStudy study, Position position, String broken, String what) {
+        study.note("trial " + position.number() + " " + what + ": " + broken);
+        throw refused(position, broken + "; the workload " + what, "all of the plan's abort limits kept",
+                "No trial was recorded, a note was. Put it right before the next run.");
+    }
+
+    private static WorkloadProcess.Run run(List<String> command, Path folder, double atMostSeconds, AbortWatch watch) {
         try {
-            return WorkloadProcess.run(command, folder.toAbsolutePath(), atMostSeconds);
+            return WorkloadProcess.run(command, folder.toAbsolutePath(), atMostSeconds, watch::broken);
         } catch (IOException failed) {
             throw new Refused(Problem.of("the command cannot be started: " + failed.getMessage(), Place.named(command.get(0)), "a program that runs here",
                     "Nothing was recorded. Check its name and the PATH."));

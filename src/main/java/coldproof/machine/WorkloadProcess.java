@@ -5,11 +5,14 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 
 /** Runs a workload as a child process and times it. */
 public final class WorkloadProcess {
     private static final int KEPT_BYTES = 1 << 20;
+    private static final double WATCH_SECONDS = 2;
 
     private WorkloadProcess() {}
 
@@ -20,8 +23,9 @@ public final class WorkloadProcess {
      * @param elapsedSeconds from just before the start to the end, by the monotonic clock
      * @param output the last mebibyte of what it wrote to both its outputs
      * @param timedOut whether it was stopped because it took too long
+     * @param stopped why it was stopped by the one who watched; empty where it was not
      */
-    public record Run(int exitCode, double elapsedSeconds, String output, boolean timedOut) {}
+    public record Run(int exitCode, double elapsedSeconds, String output, boolean timedOut, Optional<String> stopped) {}
 
     /**
      * Runs the command to its end. Both outputs are read, so that a talkative program cannot block; its input is empty.
@@ -29,10 +33,11 @@ public final class WorkloadProcess {
      * @param command program and arguments; no shell reads them
      * @param folder where it runs
      * @param atMostSeconds stopped, with its children, after this time
+     * @param watch asked every two seconds; a reason stops the program with its children
      * @throws IOException if the program cannot be started
      * @throws InterruptedException if interrupted; the program is stopped first
      */
-    public static Run run(List<String> command, Path folder, double atMostSeconds) throws IOException, InterruptedException {
+    public static Run run(List<String> command, Path folder, double atMostSeconds, Supplier<Optional<String>> watch) throws IOException, InterruptedException {
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true);
         long start = System.nanoTime();
         Process process = builder.start();
@@ -42,8 +47,14 @@ public final class WorkloadProcess {
         reader.setDaemon(true);
         reader.start();
         boolean ended = false;
+        Optional<String> stopped = Optional.empty();
         try {
-            ended = process.waitFor((long) (atMostSeconds * 1000), TimeUnit.MILLISECONDS);
+            double left = atMostSeconds;
+            while (!ended && left > 0 && stopped.isEmpty()) {
+                ended = process.waitFor((long) (1000 * Math.min(left, WATCH_SECONDS)), TimeUnit.MILLISECONDS);
+                left = atMostSeconds - (System.nanoTime() - start) / 1e9;
+                stopped = ended ? stopped : watch.get();
+            }
         } finally {
             if (!ended) {
                 stop(process);
@@ -51,7 +62,7 @@ public final class WorkloadProcess {
         }
         double elapsed = (System.nanoTime() - start) / 1e9;
         reader.join(2000);
-        return new Run(ended ? process.exitValue() : -1, elapsed, tail.text(), !ended);
+        return new Run(ended ? process.exitValue() : -1, elapsed, tail.text(), !ended && stopped.isEmpty(), stopped);
     }
 
     private static void stop(Process process) {
