@@ -30,6 +30,7 @@ final class Verbs {
                 new VerbEntry("limiter", "what holds the device back under each condition, and what is ruled out",
                         "coldproof limiter --trials trials.csv --trace-column trace --factor fan --metric rate --better higher --session session",
                         new LimiterVerb()),
+                new VerbEntry("ledger", "devices side by side, with what cannot be told from noise", "coldproof ledger ledgers/trail-laptops.yaml", new LedgerVerb()),
                 new VerbEntry("journal", "checks, exports, repairs and merges the record of a study", "coldproof journal check", new JournalVerb()),
                 new VerbEntry("report", "one self-contained page with plots, every trial and the method", "coldproof report --study my-study", new ReportVerb()));
     }

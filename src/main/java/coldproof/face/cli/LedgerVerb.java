@@ -1,0 +1,26 @@
+package coldproof.face.cli;
+
+import coldproof.job.LedgerJob;
+import coldproof.reason.ledger.Ledger;
+import coldproof.report.json.LedgerJson;
+import coldproof.report.text.LedgerText;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code ledger}: devices side by side. */
+final class LedgerVerb implements Verb {
+    @Override
+    public void describe(CommandSpec spec) {
+        Options.arguments(spec, "FILE", "0..1", "The ledger: workloads, and devices with their figures (ledgers/trail-laptops.yaml is one).");
+        Options.value(spec, "--reference", "DEVICE", "The device to compare with (default: as the file says).");
+    }
+
+    @Override
+    public int run(Invocation call) {
+        if (call.arguments().isEmpty()) {
+            throw Invocation.refused("coldproof ledger", "no file is named", "a ledger file", "Name it: coldproof ledger ledger.yaml");
+        }
+        Ledger ledger = LedgerJob.of(Invocation.pathOf("FILE", call.arguments().get(0)), call.text("--reference"));
+        call.answer(LedgerJson.of(ledger), LedgerText.of(ledger, call.streams().columns()));
+        return ExitStatus.DONE;
+    }
+}
