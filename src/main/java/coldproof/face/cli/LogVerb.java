@@ -2,6 +2,7 @@ package coldproof.face.cli;
 
 import coldproof.face.dialogue.Lines;
 import coldproof.face.dialogue.LogDialogue;
+import coldproof.job.DryRun;
 import coldproof.job.LogJob;
 import coldproof.job.Machine;
 import coldproof.job.OneShot;
@@ -11,7 +12,9 @@ import coldproof.report.json.ChecklistJson;
 import coldproof.report.json.JsonObject;
 import coldproof.report.text.ChecklistText;
 import coldproof.report.text.ProblemText;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code log}: the checklist at the bench, line by line; or one entry from options. */
@@ -35,11 +38,33 @@ final class LogVerb implements Verb {
         Options.value(spec, "--precipitation", "none|snow|rain|fog", "With --score: what falls from the sky.");
         Options.value(spec, "--device-temperature", "TEMPERATURE", "With --score: the coldest part of a device that came in from outdoors.");
         Options.value(spec, "--acknowledged-by", "NAME", "With --score: the person at the bench who has seen to every caution that holds.");
+        Options.valueOrNone(spec, "--rehearse", "DIR", "A dry run against simulated instruments, in a folder of its own (default: beside the study, named -dry-run).");
         Options.value(spec, "--soak", "TIME", "With --score: how long the device settled in this session.");
     }
 
     @Override
     public int run(Invocation call) {
+        return call.has("--rehearse") ? rehearse(call) : bench(call);
+    }
+
+    /** Practice, line by line whatever the terminal, so that what the instruments show stands above each question. */
+    private static int rehearse(Invocation call) {
+        Optional<Path> wanted = call.text("--rehearse").filter(name -> !name.isBlank()).map(name -> Invocation.pathOf("--rehearse", name));
+        Path folder = DryRun.folder(call.study(), wanted, Machine.atHand());
+        try (LogJob log = LogJob.open(folder, Machine.atHand())) {
+            Streams streams = call.streams();
+            Lines lines = Lines.of(streams.in(), call.json() ? call.messages() : streams.out(), streams.columns(), streams.interactive());
+            LogDialogue.tell(lines, List.of("DRY RUN, SIMULATED: everything is kept in " + folder + ", and the study itself stays as it is. Type what the "
+                    + "instruments show, as at the bench; quit leaves."));
+            LogDialogue.run(log, lines, DryRun.instruments(call.study(), log.view().plan())::show);
+            Question next = log.question();
+            call.answer(ChecklistJson.of(next, log.view().state()), "Dry run: " + log.view().state().trials().size() + " of "
+                    + log.view().sheet().positions().size() + " trials practised. Look at it with: coldproof verdict --study " + folder + "\n");
+        }
+        return ExitStatus.DONE;
+    }
+
+    private static int bench(Invocation call) {
         try (LogJob log = LogJob.open(call.study().toAbsolutePath(), call.path("--elsewhere"), Machine.atHand())) {
             call.messages().print(ProblemText.of(log.problems()));
             List<OneShot.Entry> entries = OneShot.entries(call::text);

@@ -11,22 +11,30 @@ import coldproof.report.text.ProblemText;
 import coldproof.report.text.Wrap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The checklist by whole lines: needs no terminal, moves no cursor, and reads well aloud. */
 public final class LogDialogue {
     private final LogJob log;
     private final Lines lines;
+    private final Function<Question, List<String>> instruments;
     private Progress shown;
     private List<String> told = List.of();
 
-    private LogDialogue(LogJob log, Lines lines) {
+    private LogDialogue(LogJob log, Lines lines, Function<Question, List<String>> instruments) {
         this.log = log;
         this.lines = lines;
+        this.instruments = instruments;
     }
 
     /** Leads through the checklist until the person leaves, all is done, or no more lines come. */
     public static void run(LogJob log, Lines lines) {
-        new LogDialogue(log, lines).run();
+        run(log, lines, question -> List.of());
+    }
+
+    /** The same with what simulated instruments show before each question, as in a dry run. */
+    public static void run(LogJob log, Lines lines, Function<Question, List<String>> instruments) {
+        new LogDialogue(log, lines, instruments).run();
     }
 
     /** Says sentences, each on lines of its own. */
@@ -61,6 +69,7 @@ public final class LogDialogue {
             told = instructions;
             instructions.forEach(line -> Wrap.indented(line, "  ", lines.columns(), text));
         }
+        instruments.apply(question).forEach(line -> Wrap.indented(line, "  ", lines.columns(), text));
         lines.out().print(text);
         return lines.ask(ChecklistText.prompt(question, log.view().plan()) + "> ");
     }

@@ -35,7 +35,8 @@ public final class ManyVerdicts {
 
     private final Question question;
     private final List<Observation> trials;
-    private final Verdict sample;
+    private final Stratum stratum;
+    private final Optional<String> obstacle;
     private final Test test;
     private final Ruler ruler;
     private final double degreesOfFreedom;
@@ -45,10 +46,16 @@ public final class ManyVerdicts {
     private ManyVerdicts(Question question, List<Observation> trials) {
         this.question = question;
         this.trials = numbered(trials);
-        sample = Verdicts.judge(question, this.trials, RunOrders.untested(), new SplittableRandom(0));
-        test = sample.reason().isEmpty() ? test() : scores -> Estimate.of(0, 0, 1);
+        Verdicts sample = new Verdicts(question, this.trials, RunOrders.untested(), new SplittableRandom(0));
+        Optional<Estimate> alone = sample.estimate();
+        Optional<Verdict> otherwise = alone.isPresent() ? Optional.empty()
+                : Optional.of(Verdicts.judge(question, this.trials, RunOrders.untested(), new SplittableRandom(0)));
+        stratum = sample.stratum();
+        obstacle = otherwise.map(Verdict::reason).filter(reason -> !reason.isEmpty());
+        test = obstacle.isEmpty() ? test() : scores -> Estimate.of(0, 0, 1);
+        degreesOfFreedom = alone.map(Estimate::degreesOfFreedom).or(() -> otherwise.flatMap(Verdict::estimate).map(Verdict.Change::degreesOfFreedom))
+                .orElse(1.0);
         ruler = Ruler.alone(ErrorRates.of(question));
-        degreesOfFreedom = sample.estimate().map(Verdict.Change::degreesOfFreedom).orElse(1.0);
         reach = ruler.reach().applyAsDouble(Estimate.of(0, 1, degreesOfFreedom));
         equivalenceReach = ruler.equivalenceReach().applyAsDouble(Estimate.of(0, 1, degreesOfFreedom));
     }
@@ -56,7 +63,8 @@ public final class ManyVerdicts {
     private ManyVerdicts(ManyVerdicts like, Ruler ruler) {
         question = like.question;
         trials = like.trials;
-        sample = like.sample;
+        stratum = like.stratum;
+        obstacle = like.obstacle;
         test = like.test;
         this.ruler = ruler;
         degreesOfFreedom = like.degreesOfFreedom;
@@ -88,11 +96,12 @@ public final class ManyVerdicts {
         return degreesOfFreedom;
     }
 
-    /** Each trial's score is its place, so that it is known again wherever it has been put. */
+    /** The whole part of each trial's score is its place, so that it is known again wherever it has been put; the rest is noise of a sort. */
     private static List<Observation> numbered(List<Observation> trials) {
+        SplittableRandom noise = new SplittableRandom(0);
         List<Observation> numbered = new ArrayList<>();
         for (Observation trial : trials) {
-            numbered.add(trial.withScore(numbered.size() + 1));
+            numbered.add(trial.withScore(numbered.size() + 1 + 0.9 * noise.nextDouble()));
         }
         return List.copyOf(numbered);
     }
@@ -103,12 +112,12 @@ public final class ManyVerdicts {
 
     /** Why no scores at all could carry a verdict in this arrangement; empty when they can. */
     public Optional<String> obstacle() {
-        return Optional.of(sample.reason()).filter(reason -> !reason.isEmpty());
+        return obstacle;
     }
 
     /** What the change is tested against. */
     public Stratum stratum() {
-        return sample.stratum();
+        return stratum;
     }
 
     /**
@@ -131,7 +140,7 @@ public final class ManyVerdicts {
     private Test test() {
         Arrangement arrangement = new Arrangement(question, trials);
         Analyst analyst = new Analyst(question, arrangement);
-        return switch (sample.stratum()) {
+        return switch (stratum) {
             case BETWEEN_SESSIONS -> between(arrangement, analyst);
             case WITHIN_SESSIONS -> prepared(analyst.prepared(), analyst.trials());
             case PAIRS -> analyst.adjusts() ? prepared(analyst.preparedPairs(), analyst.pairedTrials()) : pairs(arrangement);
