@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
  */
 final class Adjustment {
     private static final int MOST_LEVELS = 5;
+    private static final double MOSTLY = 0.8; // share of numbers from which a cell that is none is a slip of the pen
 
     private final List<Integer> columns;
     private final OptionalInt order;
@@ -44,12 +45,18 @@ final class Adjustment {
         return table.rows().stream().map(row -> row.text(column)).distinct().count() > MOST_LEVELS && isNumeric(table, column);
     }
 
+    /** Whether nearly all cells are numbers; the others are then mistakes, and reading them says which. */
     private static boolean isNumeric(Table table, int column) {
+        long numbers = table.rows().stream().filter(row -> isNumber(new Table(table.name(), table.columns(), table.units(), List.of(row)), column)).count();
+        return numbers >= MOSTLY * table.rows().size();
+    }
+
+    private static boolean isNumber(Table oneRow, int column) {
         try {
-            table.numbers(column);
+            oneRow.numbers(column);
             return true;
-        } catch (Refused words) {
-            return false; // documented: a column of words is a factor
+        } catch (Refused word) {
+            return false; // documented: a cell that is no number
         }
     }
 

@@ -163,12 +163,18 @@ public final class Verdicts {
         MoreNeeded more = decision == Decision.UNDECIDED ? Shortfall.of(question, stratum, arrangement, analysis, ruler) : MoreNeeded.NOTHING;
         return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), "", Optional.of(change(estimate)), Optional.of(interval),
                 Optional.of(equivalence), analysis.method(), stratum, sessions(), trials(), percent(Optional.of(analysis.sessionLogSd())),
-                percent(Optional.of(analysis.runLogSd())), randomisation, more, checks(analysis), analysis.carried());
+                percent(Optional.of(analysis.runLogSd())), randomisation, more, checks(analysis, randomisation), analysis.carried());
     }
 
     private List<Check> checks(Analysis analysis) {
         List<Check> checks = new java.util.ArrayList<>(Checks.of(question, stratum, arrangement));
         analysis.carried().map(Checks::carried).ifPresent(checks::add);
+        return checks;
+    }
+
+    private List<Check> checks(Analysis analysis, Optional<Randomisation> randomisation) {
+        List<Check> checks = checks(analysis);
+        Agreement.of(question, stratum, arrangement, analysis, randomisation, chance).ifPresent(checks::add);
         return checks;
     }
 

@@ -155,6 +155,7 @@ class CalibrationTest {
                   (for uneven sessions: of sessions of the mean size).
                 - *naive*: false alarms of the t test that takes every trial as independent.
                 - *warned*: studies in which a check warned (of %d looked at).
+                - **!**: above 5 %% by more than three and a half standard errors; the checks must warn there in at least half of the studies, or the run fails.
 
                 | layout | situation | false alarm | gain | coverage | power | naive | warned |
                 |---|---|---:|---:|---:|---:|---:|---:|

@@ -31,7 +31,7 @@ class ChecksTest {
     void quietNoiseGivesNoWarning() {
         Verdict verdict = judge(Simulated.alternating(24, 0.02, i -> noise()));
         assertTrue(verdict.checks().stream().noneMatch(Check::warns), verdict.checks().toString());
-        assertEquals(List.of("order", "drift", "autocorrelation", "outliers", "normality", "variance"), verdict.checks().stream().map(Check::name).toList());
+        assertEquals(List.of("order", "drift", "autocorrelation", "outliers", "normality", "variance", "agreement"), verdict.checks().stream().map(Check::name).toList());
     }
 
     @Test
@@ -103,6 +103,24 @@ class ChecksTest {
         Verdict verdict = judge(trials);
         assertTrue(check(verdict, "order").warns());
         assertTrue(verdict.checks().stream().noneMatch(check -> check.name().equals("drift")));
+    }
+
+    @Test
+    void otherWaysOfTestingAreSetBesideTheFirst() {
+        Check agree = check(judge(Simulated.alternating(24, 0.05, i -> noise())), "agreement");
+        assertFalse(agree.warns(), agree.text());
+        assertTrue(agree.text().matches("The t test sees a change, and so does the randomisation test .*, the ratio of means .* and the bootstrap .*"), agree.text());
+    }
+
+    @Test
+    void waysThatDifferAreWarnedOf() {
+        int warned = 0;
+        for (int study = 0; study < 60; study++) {
+            Check check = check(judge(Simulated.alternating(16, 0.011, i -> noise())), "agreement"); // power near one half: many lie near the border
+            warned += check.warns() ? 1 : 0;
+            assertEquals(check.warns(), check.text().contains("does not") || check.text().contains("do not"), check.text());
+        }
+        assertTrue(warned > 0 && warned < 30, warned + " of 60 warned");
     }
 
     @Test
