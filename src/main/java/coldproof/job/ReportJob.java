@@ -9,6 +9,10 @@ import coldproof.reason.limiter.LimiterTrial;
 import coldproof.reason.limiter.Limiters;
 import coldproof.reason.limiter.PinnedChannels;
 import coldproof.reason.verdict.Compared;
+import coldproof.report.export.StudyExport;
+import coldproof.report.export.TidyTable;
+import coldproof.report.export.TraceColumns;
+import coldproof.report.export.VerdictColumns;
 import coldproof.report.html.HtmlPage;
 import coldproof.report.page.Page;
 import coldproof.report.page.StudyContent;
@@ -105,6 +109,22 @@ public final class ReportJob {
         Path file = request.file();
         save(file, request.format().text(StudyPage.of(content(request, tracesRead))));
         return file;
+    }
+
+    /**
+     * The data of a study as tables, with its verdicts, what its traces show, and the dictionary of all columns last.
+     *
+     * @param tracesRead told how many traces are read so far
+     * @throws Refused if the study cannot be read
+     */
+    public static List<TidyTable> data(Path folder, IntConsumer tracesRead) {
+        StudyView study = StudyView.read(folder);
+        List<TidyTable> further = new ArrayList<>(List.of(VerdictColumns.table(VerdictJob.ofStudy(study).stream().map(VerdictJob.Answer::compared).toList())));
+        List<LimiterTrial> traces = TraceReading.of(LimiterJob.entries(study), List.of(), tracesRead).trials().stream().flatMap(Optional::stream).toList();
+        if (!traces.isEmpty()) {
+            further.add(TraceColumns.table(traces));
+        }
+        return StudyExport.tables(study.plan(), study.state(), further);
     }
 
     private static StudyContent content(Request request, IntConsumer tracesRead) {

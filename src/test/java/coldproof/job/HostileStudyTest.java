@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldproof.plan.Plan;
 import coldproof.plan.Position;
 import coldproof.report.export.CsvText;
-import coldproof.report.export.StudyExport;
 import coldproof.report.export.TidyTable;
 import coldproof.report.json.ExportJson;
 import coldproof.report.json.JsonObject;
@@ -145,7 +144,7 @@ class HostileStudyTest {
         inert(DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(study.resolve("index.html").toFile()).getDocumentElement());
         markdown(Files.readString(study.resolve("index.md")));
         StudyView view = StudyView.read(study);
-        tables(StudyExport.tables(view.plan(), view.state()));
+        tables(ReportJob.data(study, read -> {}));
         screen(view);
         documents(view);
     }
@@ -211,7 +210,7 @@ class HostileStudyTest {
     private static void documents(StudyView view) {
         List<JsonObject> documents = new ArrayList<>(List.of(PlanJson.plan(view.plan(), true, view.planDigest()), PlanJson.sheet(view.sheet(), Map.of())));
         VerdictJob.ofStudy(view).forEach(answer -> documents.add(VerdictJson.of(answer.verdict(), answer.deviations())));
-        documents.add(ExportJson.of(StudyExport.tables(view.plan(), view.state())));
+        documents.add(ExportJson.of(ReportJob.data(view.folder(), read -> {})));
         for (JsonObject document : documents) {
             String text = document.toText();
             assertFalse(Pattern.compile("[\\x00-\\x1f]").matcher(text).find());

@@ -8,6 +8,7 @@ import coldproof.job.demo.DemoJob;
 import coldproof.reason.limiter.KnownLimits;
 import coldproof.reason.limiter.LimiterAnswer;
 import coldproof.reason.limiter.Limiters;
+import coldproof.report.export.TidyTable;
 import coldproof.report.json.JsonObject;
 import coldproof.report.json.VerdictJson;
 import coldproof.report.text.LimiterText;
@@ -145,6 +146,22 @@ class ReportJobTest {
         LimiterAnswer answer = Limiters.explain(TraceReading.of(LimiterJob.entries(StudyView.read(study)), List.of(), done -> {}).trials().stream()
                 .flatMap(Optional::stream).toList(), KnownLimits.NONE);
         answer.conditions().forEach(condition -> assertTrue(page.contains("<td>" + LimiterText.name(condition.levels()) + "</td><td>" + condition.limiter().word() + "</td>")));
+    }
+
+    /** Every column of every table is in the dictionary, and the verdict in its table is that of the JSON document. */
+    @Test
+    void theDataComeWithTheirDictionary() throws IOException {
+        Path study = DemoJob.make(Optional.of(folder.resolve("demo")));
+        List<TidyTable> tables = ReportJob.data(study, read -> {});
+        assertEquals(List.of("trials", "loops", "skipped", "deviations", "verdicts", "traces", "dictionary"), tables.stream().map(TidyTable::name).toList());
+        List<String> explained = tables.get(6).rows().stream().map(row -> row.get(0).orElseThrow() + "." + row.get(1).orElseThrow()).toList();
+        List<String> columns = tables.subList(0, 6).stream().flatMap(table -> table.columns().stream().map(column -> table.name() + "." + column.name())).toList();
+        assertEquals(columns, explained);
+        assertEquals(32, tables.get(5).rows().size());
+        VerdictJob.Answer answer = VerdictJob.ofStudy(StudyView.read(study)).get(0);
+        JsonObject json = VerdictJson.of(answer.verdict(), List.of());
+        assertEquals(json.members().get("effectPercent"), tables.get(4).rows().get(0).get(5).orElseThrow());
+        assertEquals(json.members().get("p"), tables.get(4).rows().get(0).get(13).orElseThrow());
     }
 
     @Test

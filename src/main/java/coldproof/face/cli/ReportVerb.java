@@ -1,13 +1,17 @@
 package coldproof.face.cli;
 
 import coldproof.job.IndexJob;
+import coldproof.job.JournalJob;
 import coldproof.job.Machine;
 import coldproof.job.ReportJob;
 import coldproof.job.ReportJob.Format;
+import coldproof.report.export.TidyTable;
+import coldproof.report.json.ExportJson;
 import coldproof.report.json.JsonObject;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code report}: one self-contained page about the study. */
@@ -19,6 +23,7 @@ final class ReportVerb implements Verb {
         Options.value(spec, "--format", String.join("|", FORMATS), "How to write it (default: html).");
         Options.value(spec, "--out", "FILE", "Where to write it (default: report.html, .md or .txt in the study folder).");
         Options.value(spec, "--all", "DIR", "Instead: one page of all studies in this folder, with links to their reports (default name: index.html in it).");
+        Options.value(spec, "--data", "DIR", "Instead: the data as tables in this folder, with verdicts, what each trace shows, and a dictionary; with --json as one document.");
         Options.flag(spec, "--names", "Show the names people signed with; they are left out otherwise.");
     }
 
@@ -29,6 +34,9 @@ final class ReportVerb implements Verb {
             return all(call, format);
         }
         CountProgress progress = new CountProgress(call.streams(), Machine.atHand().monotonicNanos(), ReportJob.traces(call.study()), "traces");
+        if (call.has("--data")) {
+            return data(call, progress);
+        }
         Path file = ReportJob.write(new ReportJob.Request(call.study(), format, call.path("--out"), call.flag("--names")), progress);
         progress.done();
         call.answer(new JsonObject().put("report", file.toString()), "Wrote " + file + "\n");
@@ -39,6 +47,14 @@ final class ReportVerb implements Verb {
         IndexJob.Made made = IndexJob.write(call.path("--all").orElseThrow(), format, call.path("--out"));
         int count = made.studies().size();
         call.answer(new JsonObject().put("index", made.file().toString()).put("studies", count), "Wrote " + made.file() + " with " + count + (count == 1 ? " study\n" : " studies\n"));
+        return ExitStatus.DONE;
+    }
+
+    private static int data(Invocation call, CountProgress progress) {
+        List<TidyTable> tables = ReportJob.data(call.study(), progress);
+        progress.done();
+        List<Path> files = JournalJob.write(tables, call.path("--data").orElseThrow());
+        call.answer(ExportJson.of(tables), files.stream().map(file -> "Wrote " + file + "\n").collect(Collectors.joining()));
         return ExitStatus.DONE;
     }
 }

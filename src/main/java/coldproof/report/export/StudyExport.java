@@ -20,7 +20,13 @@ public final class StudyExport {
      * @param state what happened
      */
     public static List<TidyTable> tables(Plan plan, StudyState state) {
+        return tables(plan, state, List.of());
+    }
+
+    /** The same with further tables before the dictionary, which explains them too. */
+    public static List<TidyTable> tables(Plan plan, StudyState state, List<TidyTable> further) {
         List<TidyTable> tables = new ArrayList<>(List.of(TrialColumns.table(plan, state), loops(plan, state), skipped(state), deviations(state)));
+        tables.addAll(further);
         tables.add(dictionary(tables));
         return tables;
     }
