@@ -14,6 +14,7 @@ import coldproof.reason.safety.SafetyScene;
 import coldproof.reason.safety.StudySafety;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,11 +29,13 @@ public final class CautionJob {
      * @param phase the part of the job about to begin; empty for the whole outing
      * @param device the class of device, for how fast it warms up; empty: as the study says, else a laptop
      * @param site where the test air is, for the sun; empty: as the study says
+     * @param comingIn logs of the device warming up in the room, idle, for how fast it does; a study's own are taken besides
      */
-    public record Request(List<Taken> taken, Optional<Phase> phase, Optional<DeviceClass> device, Optional<Site> site) {
+    public record Request(List<Taken> taken, Optional<Phase> phase, Optional<DeviceClass> device, Optional<Site> site, List<Path> comingIn) {
         /** Copies. */
         public Request {
             taken = List.copyOf(taken);
+            comingIn = List.copyOf(comingIn);
         }
     }
 
@@ -57,7 +60,7 @@ public final class CautionJob {
      * @throws Refused if a reading cannot be true, or nothing was measured
      */
     public static Answer ofReadings(Request request, Instant now) {
-        return answer(request, StudySafety.unchanged(SafetyRules.bundled()), SafetyScene.NOTHING, "", now, List.of());
+        return answer(request, StudySafety.unchanged(SafetyRules.bundled()), SafetyScene.NOTHING, "", now, List.of(), Optional.empty());
     }
 
     /**
@@ -72,7 +75,7 @@ public final class CautionJob {
         SafetyScene planned = new PlanScene(view.plan(), view.sheet()).coldestOuting();
         boolean nominal = request.taken().stream().noneMatch(taken -> taken.reading() == Reading.AIR) && planned.number(Reading.AIR).isPresent();
         List<String> remarks = nominal ? List.of("The air is the plan's own figure. On site, judge again with the air as measured.") : List.of();
-        return answer(request, safety, planned, view.plan().title(), now, remarks);
+        return answer(request, safety, planned, view.plan().title(), now, remarks, Optional.of(study));
     }
 
     /** Whether a folder holds a study to judge for. */
@@ -80,7 +83,8 @@ public final class CautionJob {
         return PlanFile.exists(folder) || StudyFolder.hasJournal(folder);
     }
 
-    private static Answer answer(Request request, StudySafety safety, SafetyScene planned, String title, Instant now, List<String> remarks) {
+    private static Answer answer(Request request, StudySafety safety, SafetyScene planned, String title, Instant now, List<String> remarks,
+            Optional<Path> study) {
         StudySafety placed = new StudySafety(safety.rules(), safety.loosened(), request.device().orElse(safety.device()), request.site().or(safety::site),
                 safety.known());
         SafetyScene scene = GateScene.withDaylight(placed, now, safety.known().overlaidBy(planned).overlaidBy(Taken.scene(request.taken())));
@@ -88,7 +92,9 @@ public final class CautionJob {
             throw new Refused(Problem.of("nothing was measured", Place.named("caution"), "the test air at least",
                     "Measure it, then run such as: coldproof caution --air -9C --humidity 70% --indoors 21C --indoor-humidity 45%"));
         }
-        SafetyCard card = Cautions.judge(placed.rules(), scene, request.phase(), placed.device().timeConstant());
-        return new Answer(card, title, remarks);
+        ComingIn comingIn = ComingIn.of(placed, study, request.comingIn());
+        List<String> all = new ArrayList<>(remarks);
+        all.addAll(comingIn.remarks());
+        return new Answer(Cautions.judge(placed.rules(), scene, request.phase(), comingIn.timeConstant()), title, all);
     }
 }

@@ -52,8 +52,9 @@ final class GateScene {
         return !now.values().isEmpty() || MEASURED.stream().anyMatch(recorded.values()::containsKey);
     }
 
+    /** How fast the device warms up: from the study's logs of coming in, else by its class. */
     TimeConstant timeConstant() {
-        return safety.device().timeConstant();
+        return ComingIn.of(safety, Optional.of(view.folder()), List.of()).timeConstant();
     }
 
     /** Everything, the newest last. */

@@ -133,10 +133,10 @@ public final class SafetyGate {
             checkNames(safety.rules(), pass);
             scene = new GateScene(study.view(), safety, position, Taken.scene(pass.taken()), now);
             journal = new GateJournal(study, position);
-            card = Cautions.judge(safety.rules(), scene.scene(), Optional.of(phase), scene.timeConstant());
+            card = Cautions.judge(safety.rules(), scene.scene(), Optional.of(phase), safety.device().timeConstant());
             List<Caution> cautions = new ArrayList<>(card.cautions());
             scene.afterReturn().ifPresent(cold -> cautions.addAll(
-                    Cautions.judge(safety.rules(), cold, Optional.of(Phase.POWER_ON), scene.timeConstant()).of(SafetyLevel.STOP)));
+                    Cautions.judge(safety.rules(), cold, Optional.of(Phase.POWER_ON), safety.device().timeConstant()).of(SafetyLevel.STOP)));
             stops = cautions.stream().filter(caution -> caution.level() == SafetyLevel.STOP).toList();
             List<Caution> blocking = stops.stream().filter(stop -> !pass.setAside().containsKey(stop.rule().id()) && !journal.isSetAside(stop.rule())).toList();
             List<Caution> open = scene.measured()

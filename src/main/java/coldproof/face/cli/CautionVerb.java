@@ -21,6 +21,7 @@ final class CautionVerb implements Verb {
         SafetyOptions.describe(spec);
         Options.value(spec, "--phase", String.join("|", Phase.words()), "Only the part of the job about to begin (default: the whole outing).");
         SafetyOptions.describePlace(spec);
+        Options.values(spec, "--coming-in", "FILE", "A log of the device warming up in the room, switched to idle: its own time constant (a study's traces/coming-in* besides).");
         Options.flag(spec, "--card", "The field card: one page to print and take along.");
         Options.value(spec, "--device-class", String.join("|", deviceWords()), "Kind of device, for how fast it warms up (default: as the study says, else laptop).");
     }
@@ -30,7 +31,8 @@ final class CautionVerb implements Verb {
         Optional<Phase> phase = call.has("--phase") ? Phase.of(call.word("--phase", Phase.words(), "")) : Optional.empty();
         Optional<DeviceClass> device = call.has("--device-class")
                 ? DeviceClass.of(call.word("--device-class", deviceWords(), "")) : Optional.empty();
-        CautionJob.Request request = new CautionJob.Request(SafetyOptions.taken(call), phase, device, SafetyOptions.site(call));
+        CautionJob.Request request = new CautionJob.Request(SafetyOptions.taken(call), phase, device, SafetyOptions.site(call),
+                call.texts("--coming-in").stream().map(name -> Invocation.pathOf("--coming-in", name)).toList());
         Instant when = SafetyOptions.moment(call).orElseGet(() -> Machine.atHand().wall().instant());
         CautionJob.Answer answer = answer(call, request, when);
         answer.remarks().forEach(call.messages()::println);
