@@ -1,6 +1,7 @@
 package coldproof.stats.distribution;
 
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
 
@@ -47,6 +48,20 @@ public final class Root {
      */
     public static double between(DoubleUnaryOperator function, double low, double high) {
         BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(RELATIVE, ABSOLUTE, 5);
-        return solver.solve(MOST_EVALUATIONS, function::applyAsDouble, low, high, AllowedSolution.ANY_SIDE);
+        return solver.solve(MOST_EVALUATIONS, new Curve(function), low, high, AllowedSolution.ANY_SIDE);
+    }
+
+    /** A class with a name: a lambda of the library's old interface cannot be archived and would cost a quarter of the starting time. */
+    private static final class Curve implements UnivariateFunction {
+        private final DoubleUnaryOperator function;
+
+        Curve(DoubleUnaryOperator function) {
+            this.function = function;
+        }
+
+        @Override
+        public double value(double argument) {
+            return function.applyAsDouble(argument);
+        }
     }
 }
