@@ -6,6 +6,10 @@ package coldproof.face.cli;
  * @param name the word typed
  * @param purpose what it does, in a line
  * @param example a call that works
- * @param verb does it; without state, so that making all of them costs nothing
  */
-record VerbEntry(String name, String purpose, String example, Verb verb) {}
+record VerbEntry(String name, String purpose, String example) {
+    /** Makes the verb. */
+    Verb verb() {
+        return Verbs.make(name);
+    }
+}
