@@ -49,8 +49,7 @@ public final class PlanJob {
             Files.writeString(file, yaml, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
             return file;
         } catch (FileAlreadyExistsException there) {
-            throw new Refused(Problem.of("there is a plan here already", Place.named(file.toString()), "a folder without one; nothing was written",
-                    "Edit that plan, or name another folder with --study DIR."));
+            throw there(file);
         } catch (IOException failed) {
             throw new Refused(Problem.of("the plan cannot be written: " + reason(failed), Place.named(file.toString()), "a folder that can be written to",
                     "Name another folder with --study DIR."));
@@ -60,6 +59,31 @@ public final class PlanJob {
     /** The text of a plan as {@link #create} takes it. */
     public static String text(Plan plan) {
         return PlanWriter.write(plan);
+    }
+
+    /**
+     * Sees to it that a new plan may be made in a folder, before anybody is asked for it.
+     *
+     * @throws Refused if there is a plan already
+     */
+    public static void refuseIfThere(Path study) {
+        if (PlanFile.exists(study)) {
+            throw there(study.resolve(PlanFile.NAME));
+        }
+    }
+
+    private static Refused there(Path file) {
+        return new Refused(Problem.of("there is a plan here already", Place.named(file.toString()), "a folder without one; nothing was written",
+                "Edit that plan, or name another folder with --study DIR."));
+    }
+
+    /**
+     * Looks at the text of a plan that is not written yet.
+     *
+     * @throws Refused if it is no plan
+     */
+    static void checkText(String yaml) {
+        PlanReader.read("the plan so far", yaml);
     }
 
     /**

@@ -1,5 +1,7 @@
 package coldproof.face.cli;
 
+import coldproof.face.dialogue.Lines;
+import coldproof.face.dialogue.PlanDialogue;
 import coldproof.job.Machine;
 import coldproof.job.PlanDraft;
 import coldproof.job.PlanJob;
@@ -36,6 +38,7 @@ final class PlanVerb implements Verb {
     @Override
     public void describe(CommandSpec spec) {
         Options.arguments(spec, "new|check|show|freeze", "1", "What to do with the plan.");
+        Options.flag(spec, "--guided", "new: be asked step by step; also without any option in a terminal.");
         Options.value(spec, "--from", "NAME", "new: copy a ready plan: " + String.join(", ", ReadyPlans.names()) + ".");
         Options.value(spec, "--title", "TEXT", "new: the question in a sentence.");
         Options.value(spec, "--device", "TEXT", "new: what is tested.");
@@ -73,7 +76,19 @@ final class PlanVerb implements Verb {
         };
     }
 
+    private static int guided(Invocation call) {
+        Streams streams = call.streams();
+        Lines lines = Lines.of(streams.in(), call.json() ? call.messages() : streams.out(), streams.columns(), streams.interactive());
+        Optional<Path> file = PlanDialogue.run(call.study(), lines);
+        call.answer(new JsonObject().put("plan", file.map(Path::toString)), file.map(written -> "Wrote " + written
+                + "\nNext: coldproof plan check\n").orElse("Nothing was written.\n"));
+        return ExitStatus.DONE;
+    }
+
     private static int create(Invocation call) {
+        if (call.flag("--guided") || call.streams().interactive() && !call.has("--from") && !call.has("--factor") && !call.json()) {
+            return guided(call);
+        }
         String text = call.has("--from") ? ReadyPlans.text(call.need("--from", "chilled-air")) : PlanJob.text(draft(call).plan());
         Path file = PlanJob.create(call.study(), text);
         call.answer(new JsonObject().put("plan", file.toString()), "Wrote " + file + "\nNext: read it, then run: coldproof plan check\n");

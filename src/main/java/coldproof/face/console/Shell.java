@@ -1,5 +1,6 @@
 package coldproof.face.console;
 
+import coldproof.face.dialogue.PlanDialogue;
 import coldproof.face.dialogue.VerbDesk;
 import coldproof.job.LogJob;
 import coldproof.job.Machine;
@@ -102,7 +103,7 @@ final class Shell {
             case "help", "?", "h" -> help(words);
             case "status", "home" -> showHome();
             case "study", "cd" -> open(words);
-            case "guided", "g" -> verb(List.of("plan", "new"));
+            case "guided", "g" -> guided();
             case "ready", "r" -> ready();
             case "d" -> verb(List.of("demo"));
             default -> verb(words);
@@ -165,6 +166,13 @@ final class Shell {
         }
     }
 
+    private void guided() {
+        Optional<Path> written = PlanDialogue.run(folder, talk);
+        talk.out().println(written.map(file -> "Wrote " + file).orElse("Nothing was written."));
+        seen.clear();
+        showHome();
+    }
+
     private void ready() {
         List<String> names = ReadyPlans.names();
         for (int i = 0; i < names.size(); i++) {
@@ -192,6 +200,10 @@ final class Shell {
             known.addAll(OWN);
             throw new Refused(new Problem("there is no verb \"" + (verb.length() > 60 ? verb.substring(0, 60) + "..." : verb) + "\"", Place.named("console"),
                     "one of: " + String.join(", ", known), verb.length() > 60 ? List.of() : NearestWord.of(verb, known), "See: help"));
+        }
+        if (words.equals(List.of("plan", "new")) || words.equals(List.of("plan", "new", "--guided"))) {
+            guided();
+            return;
         }
         if (words.equals(List.of("log"))) {
             log();
