@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -79,7 +80,8 @@ public final class RecordJob {
         watch.broken().ifPresent(broken -> aborted(study, position, broken, "was not started"));
         study.openSessionOf(position);
         OffsetDateTime started = OffsetDateTime.now(machine.wall());
-        WorkloadProcess.Run run = run(command, study.view().folder(), request.atMostSeconds(), watch);
+        TrialTelemetry telemetry = TrialTelemetry.start(study.view().folder(), position.number(), remarks);
+        WorkloadProcess.Run run = measured(telemetry, () -> run(command, study.view().folder(), request.atMostSeconds(), watch));
         run.stopped().ifPresent(broken -> aborted(study, position, broken, "was stopped after " + Math.round(run.elapsedSeconds()) + " s"));
         if (run.timedOut()) {
             throw refused(position, "the workload took longer than " + Math.round(request.atMostSeconds()) + " s and was stopped", "a run that ends",
@@ -91,12 +93,20 @@ public final class RecordJob {
         }
         double score = pattern.isPresent() ? score(position, pattern.get(), run.output()) : run.elapsedSeconds();
         try {
-            study.record(position, score, List.of(), Optional.empty(), started, run.elapsedSeconds(), Source.RECORDED);
+            study.record(position, score, List.of(), telemetry.trace(), started, run.elapsedSeconds(), Source.RECORDED);
         } catch (Refused notWritten) {
             throw withScore(notWritten, position, score);
         }
         study.closeWhenDone(position);
         return Optional.of(new Recorded(position, score, run.elapsedSeconds()));
+    }
+
+    private static WorkloadProcess.Run measured(TrialTelemetry telemetry, Supplier<WorkloadProcess.Run> work) {
+        try {
+            return work.get();
+        } finally {
+            telemetry.finish();
+        }
     }
 
     /** A trial may have taken an hour: what it gave is said even when it could not be written. */

@@ -1,0 +1,77 @@
+package coldproof.job;
+
+import coldproof.machine.sensors.SensorLog;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Telemetry of one recorded trial, in {@code traces/trial-001.csv} of the study. A trial is worth more than its telemetry: what goes wrong
+ * here is told, and the trial is recorded without a trace.
+ */
+final class TrialTelemetry {
+    private static final int FEWEST_ROWS = 5; // fewer say nothing of a course
+    private static final String FOLDER = "traces";
+
+    private final Path folder;
+    private final String name;
+    private final Optional<SensorLog> log;
+    private final Consumer<String> remarks;
+    private Optional<String> trace = Optional.empty();
+
+    private TrialTelemetry(Path folder, String name, Optional<SensorLog> log, Consumer<String> remarks) {
+        this.folder = folder;
+        this.name = name;
+        this.log = log;
+        this.remarks = remarks;
+    }
+
+    static TrialTelemetry start(Path folder, int trial, Consumer<String> remarks) {
+        String name = free(folder, trial);
+        try {
+            Files.createDirectories(folder.resolve(FOLDER));
+            return new TrialTelemetry(folder, name, Optional.of(SensorLog.start(folder.resolve(name))), remarks);
+        } catch (IOException failed) {
+            remarks.accept("no telemetry: " + folder.resolve(name) + " cannot be written (" + failed.getMessage() + ")");
+            return new TrialTelemetry(folder, name, Optional.empty(), remarks);
+        }
+    }
+
+    /** A name not taken yet: a trial that was undone and run again keeps both logs. */
+    private static String free(Path folder, int trial) {
+        String name = String.format(Locale.ROOT, "%s/trial-%03d.csv", FOLDER, trial);
+        for (int again = 2; Files.exists(folder.resolve(name)); again++) {
+            name = String.format(Locale.ROOT, "%s/trial-%03d-%d.csv", FOLDER, trial, again);
+        }
+        return name;
+    }
+
+    /** Ends the log; a log too short to say anything is taken away again. */
+    void finish() {
+        if (log.isEmpty()) {
+            return;
+        }
+        try {
+            SensorLog.Report report = log.get().finish();
+            if (report.columns().isEmpty()) {
+                Files.deleteIfExists(folder.resolve(name));
+                remarks.accept("no telemetry: this system has none of the kernel's sensor files that are read");
+            } else if (report.rows() < FEWEST_ROWS) {
+                Files.deleteIfExists(folder.resolve(name));
+            } else {
+                trace = Optional.of(name);
+                report.missing().forEach(sentence -> remarks.accept("telemetry: " + sentence));
+            }
+        } catch (IOException failed) {
+            remarks.accept("telemetry of this trial is incomplete and left aside: " + failed.getMessage());
+        }
+    }
+
+    /** The log, relative to the study; empty when there is none worth keeping. */
+    Optional<String> trace() {
+        return trace;
+    }
+}

@@ -1,0 +1,20 @@
+package coldproof.machine.sensors;
+
+import coldproof.trace.Channel;
+
+/** Something that can be read once a second. Not thread-safe. */
+interface Sensor {
+    /** Heading of its column, with the unit in brackets. */
+    String heading();
+
+    /** What it measures. */
+    Channel channel();
+
+    /**
+     * Reads it.
+     *
+     * @param seconds by a clock that is never set, for those that need the time between two readings
+     * @return the value in the unit of the heading; NaN where it cannot be read now, or not before the second reading
+     */
+    double read(double seconds);
+}

@@ -1,0 +1,108 @@
+package coldproof.machine.sensors;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldproof.trace.Channel;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Units and paths: Linux kernel documentation (hwmon sysfs-interface, sysfs-class-power, cpufreq, powercap, proc). */
+class SensorLogTest {
+    @TempDir
+    Path root;
+
+    private void write(String file, String text) throws IOException {
+        Path path = root.resolve(file);
+        Files.createDirectories(path.getParent());
+        Files.writeString(path, text + "\n");
+    }
+
+    @BeforeEach
+    void machine() throws IOException {
+        write("sys/class/hwmon/hwmon3/name", "coretemp");
+        write("sys/class/hwmon/hwmon3/temp1_input", "71500");
+        write("sys/class/hwmon/hwmon3/temp1_label", "Package id 0");
+        write("sys/class/hwmon/hwmon1/name", "board");
+        write("sys/class/hwmon/hwmon1/fan1_input", "2310");
+        write("sys/class/hwmon/hwmon1/temp1_input", "39000");
+        write("sys/class/hwmon/hwmon1/temp2_input", "broken");
+        write("sys/class/power_supply/BAT0/type", "Battery");
+        write("sys/class/power_supply/BAT0/capacity", "83");
+        write("sys/class/power_supply/BAT0/temp", "214");
+        write("sys/class/power_supply/BAT0/current_now", "-1500000");
+        write("sys/class/power_supply/BAT0/voltage_now", "12000000");
+        write("sys/devices/system/cpu/cpufreq/policy0/scaling_cur_freq", "3200000");
+        write("sys/class/powercap/intel-rapl:0/name", "package-0");
+        write("sys/class/powercap/intel-rapl:0/energy_uj", "1000000");
+        write("sys/class/powercap/intel-rapl:0/max_energy_range_uj", "262143328850");
+        write("proc/stat", "cpu 100 0 50 800 50 0 0 0 0 0");
+    }
+
+    private Map<String, Double> read(double seconds, List<Sensor> sensors) {
+        return sensors.stream().collect(Collectors.toMap(Sensor::heading, sensor -> sensor.read(seconds)));
+    }
+
+    @Test
+    void everySensorIsReadInItsUnit() throws IOException {
+        LinuxSensors found = new LinuxSensors(root).find();
+        Map<String, Double> first = read(0, found.found());
+        assertEquals(71.5, first.get("die temperature coretemp Package id 0 [°C]"));
+        assertEquals(39.0, first.get("board temperature board temp1 [°C]"));
+        assertEquals(2310.0, first.get("fan speed board fan1 [rpm]"));
+        assertEquals(83.0, first.get("battery charge BAT0 [%]"));
+        assertEquals(21.4, first.get("battery temperature BAT0 [°C]"), 1e-12);
+        assertEquals(18.0, first.get("battery power BAT0 [W]"), 1e-12);
+        assertEquals(3200.0, first.get("clock policy0 [MHz]"));
+        assertTrue(Double.isNaN(first.get("package power package-0 [W]")));
+        assertFalse(first.containsKey("board temperature board temp2 [°C]"));
+        write("sys/class/powercap/intel-rapl:0/energy_uj", "43000000");
+        write("proc/stat", "cpu 175 0 50 815 60 0 0 0 0 0");
+        Map<String, Double> second = read(1.5, found.found());
+        assertEquals(28.0, second.get("package power package-0 [W]"), 1e-12);
+        assertEquals(75.0, second.get("utilisation [%]"), 1e-12);
+        assertEquals(List.of(), found.missing());
+    }
+
+    @Test
+    void anEnergyCounterThatStartsAgainLosesNothing() {
+        assertEquals(300, EnergyCounter.spent(262_143_328_750L, 200, 262_143_328_850L));
+        assertTrue(Double.isNaN(EnergyCounter.spent(100, 50, 0)));
+    }
+
+    @Test
+    void aDieAtZeroOrASensorThatVanishesIsAMissingValue() throws IOException {
+        List<Sensor> found = new LinuxSensors(root).find().found();
+        write("sys/class/hwmon/hwmon3/temp1_input", "0");
+        assertTrue(Double.isNaN(read(0, found).get("die temperature coretemp Package id 0 [°C]")));
+        Files.delete(root.resolve("sys/class/hwmon/hwmon1/fan1_input"));
+        assertTrue(Double.isNaN(read(1, found).get("fan speed board fan1 [rpm]")));
+    }
+
+    @Test
+    void whatIsMissingIsSaid(@TempDir Path bare) {
+        LinuxSensors found = new LinuxSensors(bare).find();
+        assertEquals(List.of(), found.found());
+        assertEquals(4, found.missing().size());
+    }
+
+    @Test
+    void theLogHasAHeadingARowAtOnceAndOneAtTheEnd(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("log.csv");
+        SensorLog log = SensorLog.start(root, file);
+        SensorLog.Report report = log.finish();
+        List<String> lines = Files.readAllLines(file);
+        assertTrue(lines.get(0).startsWith("time [s],fan speed board fan1 [rpm],board temperature board temp1 [°C],"), lines.get(0));
+        assertEquals(report.rows() + 1, lines.size());
+        assertTrue(report.rows() >= 1);
+        assertEquals(71.5, log.latest(Channel.DIE_TEMPERATURE).orElseThrow());
+    }
+}
