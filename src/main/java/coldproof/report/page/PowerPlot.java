@@ -63,7 +63,8 @@ final class PowerPlot {
                 Plot.Key.of(Plot.Sign.DASHED, Ink.GREY, "wanted: " + Figures.given(wanted)), Plot.Key.of(Plot.Sign.DOTTED, Ink.GREY, "what matters: "
                         + Figures.given(plan.mattersPercent())));
         return new Plot("What the plan can see", "With run-to-run noise of " + Figures.given(noise.runCvPercent()) + " and session-to-session noise of "
-                + Figures.given(noise.sessionCvPercent()) + ", " + what + " " + Figures.fixed(reached, 0) + " times in 100.",
+                + Figures.given(noise.sessionCvPercent()) + ", " + what + " " + Figures.fixed(reached, 0) + " times in 100."
+                + (plan.looks() > 1 ? " The curve is that of one look at the end; looks before it cost a little of this." : ""),
                 Axis.percent("true change", places.get(0).x(), places.get(STEPS).x()), Axis.percent("chance to show it", 0, 100), marks, keys, Plot.USUAL_HEIGHT);
     }
 }

@@ -1,5 +1,6 @@
 package coldproof.report.page;
 
+import coldproof.plan.Better;
 import coldproof.plan.Layout;
 import coldproof.report.plot.Axis;
 import coldproof.report.plot.Ink;
@@ -48,7 +49,8 @@ final class SessionPlot {
             }
         }
         String unit = content.plan().metric().unit();
-        Axis y = Axis.around(content.plan().metric().name() + (unit.isEmpty() ? "" : ", " + unit), scores.groups().stream().flatMapToDouble(
+        String better = content.plan().metric().better() == Better.LOWER ? " (less is better)" : "";
+        Axis y = Axis.around(content.plan().metric().name() + (unit.isEmpty() ? "" : ", " + unit) + better, scores.groups().stream().flatMapToDouble(
                 group -> DoubleStream.concat(DoubleStream.of(group.low(), group.high()), group.runs().stream().mapToDouble(Scores.Run::score))));
         Axis x = sessions ? Axis.places("session", numbers.stream().map(number -> Integer.toString(number)).toList(), 20)
                 : Axis.places(content.plan().compare().factor(), levels.names(), 8);
