@@ -28,6 +28,13 @@ public record Observation(String level, String session, double order, String pai
         this(level, session, order, pair, adjust, List.of(), score);
     }
 
+    /** The same trial with one more covariate. */
+    public Observation withCovariate(double value) {
+        List<Double> more = new java.util.ArrayList<>(covariates);
+        more.add(value);
+        return new Observation(level, session, order, pair, adjust, more, score);
+    }
+
     /** The same trial with another score. */
     public Observation withScore(double other) {
         return new Observation(level, session, order, pair, adjust, covariates, other);

@@ -1,5 +1,7 @@
 package coldproof.reason.verdict;
 
+import coldproof.stats.interval.ConfidenceInterval;
+import coldproof.stats.model.Estimate;
 import coldproof.stats.model.LeastSquares;
 import coldproof.stats.series.Autocorrelation;
 import coldproof.stats.series.ResidualSteps;
@@ -133,7 +135,8 @@ final class OrderChecks {
         }
         if (!texts.isEmpty()) {
             found.add(new Check("drift", true, capital(Phrases.list(texts)) + ". Where the levels were mixed evenly in the order, it has widened the interval rather than moved"
-                    + " the estimate; let the device soak longer before the first trial, run in counterbalanced order (ABBA), or adjust for the order."));
+                    + " the estimate" + adjusted() + ". Let the device soak longer before the first trial, run in counterbalanced order (ABBA), or adjust for the order"
+                    + " (--adjust-for) if that was decided beforehand."));
         } else if (inside == Drift.NOT_SEEN && over == Drift.NOT_SEEN) {
             found.add(new Check("drift", false, "Too few trials in a row to see a drift."));
         } else {
@@ -141,6 +144,28 @@ final class OrderChecks {
             found.add(new Check("drift", false, "No drift is seen (" + seen.evidence() + "); one of less than " + Phrases.percent(seen.hidden())
                     + " from first to last could hide in the noise."));
         }
+    }
+
+    /** What the change would be beside a straight drift inside sessions; said only where that can move its interval. */
+    private String adjusted() {
+        if (!drifts || stratum == Stratum.BETWEEN_SESSIONS || stratum == Stratum.PAIRS) {
+            return "";
+        }
+        List<Observation> placed = new ArrayList<>();
+        for (List<Observation> session : arrangement.sessions().values()) {
+            List<Observation> inOrder = session.stream().sorted(java.util.Comparator.comparingDouble(Observation::order)).toList();
+            double[] places = centredPlaces(inOrder.size());
+            for (int i = 0; i < places.length; i++) {
+                placed.add(inOrder.get(i).withCovariate(places[i]));
+            }
+        }
+        Analyst analyst = new Analyst(question, new Arrangement(question, placed));
+        if (analyst.inseparable(stratum).isPresent()) {
+            return "";
+        }
+        Estimate estimate = analyst.analyse(stratum).estimate();
+        ConfidenceInterval interval = estimate.interval(1 - question.falseAlarm());
+        return ": beside a straight drift it would be " + Phrases.signed(estimate.logDifference()) + " (" + Phrases.signed(interval.low()) + " to " + Phrases.signed(interval.high()) + ")";
     }
 
     private static String capital(String text) {

@@ -49,6 +49,11 @@ class CalibrationTest {
             all.add(new Situation(Stratum.TRIALS, "12 + 5 trials, " + name(noise), new int[] {12, 5}, "", 0, noise, true));
             all.add(new Situation(Stratum.WITHIN_SESSIONS, "sessions of 2 to 7, " + name(noise), new int[] {3, 7, 2, 5, 4}, "", 1, noise, true));
         }
+        for (boolean byLot : new boolean[] {false, true}) {
+            String how = name(Noise.DRIFT_ADJUSTED) + (byLot ? ", order by lot" : ", counterbalanced");
+            all.add(new Situation(Stratum.TRIALS, "8 + 8 trials, " + how, new int[] {8, 8}, "", 0, Noise.DRIFT_ADJUSTED, byLot));
+            all.add(new Situation(Stratum.WITHIN_SESSIONS, "4 sessions of 4, " + how, new int[] {4, 4, 4, 4}, "", 1, Noise.DRIFT_ADJUSTED, byLot));
+        }
         all.add(new Situation(Stratum.WITHIN_SESSIONS, "4 sessions of 4, no session noise", new int[] {4, 4, 4, 4}, "", 0, Noise.NORMAL, false));
         all.add(new Situation(Stratum.WITHIN_SESSIONS, "4 sessions of 4, session noise 5 x run noise", new int[] {4, 4, 4, 4}, "", 5, Noise.NORMAL, false));
         between(all);
@@ -89,6 +94,7 @@ class CalibrationTest {
         return switch (noise) {
             case NORMAL -> "normal noise";
             case DRIFT -> "drift of 3 sd";
+            case DRIFT_ADJUSTED -> "drift of 3 sd, adjusted for the order";
             case AUTOCORRELATED -> "autocorrelation 0.5";
             case HEAVY -> "heavy tails (t3)";
             case SESSIONS_HEAVY -> "heavy tails of sessions (t3)";

@@ -41,6 +41,7 @@ class ChecksTest {
         assertTrue(drift.warns());
         double percent = Double.parseDouble(drift.text().replaceAll("Scores drift by (\\S+) %.*", "$1"));
         assertEquals(-4.5, percent, 2); // 23 steps of -0.2 % in log, with three standard errors of 0.7 %
+        assertTrue(drift.text().contains("beside a straight drift it would be +"), drift.text());
         assertFalse(check(verdict, "autocorrelation").warns(), "a straight drift taken out leaves no autocorrelation");
     }
 

@@ -24,7 +24,7 @@ record Situation(Stratum layout, String words, int[] sizes, String levels, doubl
 
     /** What the runs' noise is like; each has the variance {@link #RUN_SD} squared, the drift comes on top. */
     enum Noise {
-        NORMAL, DRIFT, AUTOCORRELATED, HEAVY, SESSIONS_HEAVY
+        NORMAL, DRIFT, DRIFT_ADJUSTED, AUTOCORRELATED, HEAVY, SESSIONS_HEAVY
     }
 
     Question question() {
@@ -150,11 +150,12 @@ record Situation(Stratum layout, String words, int[] sizes, String levels, doubl
         for (int i = 0; i < order.length(); i++) {
             double left = switch (noise) {
                 case NORMAL, SESSIONS_HEAVY -> Simulated.normal(chance);
-                case DRIFT -> Simulated.normal(chance) - 3.0 * i / Math.max(1, order.length() - 1);
+                case DRIFT, DRIFT_ADJUSTED -> Simulated.normal(chance) - 3.0 * i / Math.max(1, order.length() - 1);
                 case HEAVY -> heavy(chance);
                 case AUTOCORRELATED -> state = 0.5 * state + Math.sqrt(0.75) * Simulated.normal(chance);
             };
-            trials.add(new Observation(order.substring(i, i + 1), session, i + 1, pair.isEmpty() ? "" : pair + i / 2, List.of(), Math.exp(day + RUN_SD * left)));
+            Observation trial = new Observation(order.substring(i, i + 1), session, i + 1, pair.isEmpty() ? "" : pair + i / 2, List.of(), Math.exp(day + RUN_SD * left));
+            trials.add(noise == Noise.DRIFT_ADJUSTED ? trial.withCovariate(i - 0.5 * (order.length() - 1)) : trial);
         }
         return trials;
     }
