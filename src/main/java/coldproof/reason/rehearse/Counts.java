@@ -1,6 +1,7 @@
 package coldproof.reason.rehearse;
 
 import coldproof.reason.verdict.Decision;
+import coldproof.reason.verdict.ManyLooks;
 import coldproof.reason.verdict.Word;
 import java.util.EnumMap;
 import java.util.List;
@@ -12,10 +13,11 @@ import java.util.Map;
  * @param studies how many were rehearsed
  * @param decisions how many ended with each decision
  * @param words how many ended with each word
+ * @param same how many ended with sameness shown, whatever their word
  * @param wrong how many ended with a decision that contradicts the story
  * @param endedAt how many ended at each look, the last at the end of the plan
  */
-public record Counts(long studies, Map<Decision, Long> decisions, Map<Word, Long> words, long wrong, List<Long> endedAt) {
+public record Counts(long studies, Map<Decision, Long> decisions, Map<Word, Long> words, long same, long wrong, List<Long> endedAt) {
     /** Copies. */
     public Counts {
         decisions = Map.copyOf(decisions);
@@ -42,6 +44,14 @@ public record Counts(long studies, Map<Decision, Long> decisions, Map<Word, Long
         return (double) seen / studies;
     }
 
+    /**
+     * Share of studies in which both one-sided tests show the change to be smaller than what matters, in [0, 1]. A few of them are called a gain or
+     * a loss all the same, because the interval of the change leaves out 0 and reaches beyond what matters.
+     */
+    public double samenessShown() {
+        return (double) same / studies;
+    }
+
     /** Half width of a 95 % interval of a share, from the binomial deviation of so many studies. */
     public double error(double share) {
         return 1.96 * Math.sqrt(share * (1 - share) / studies);
@@ -52,23 +62,26 @@ public record Counts(long studies, Map<Decision, Long> decisions, Map<Word, Long
         private final long[] decisions = new long[Decision.values().length];
         private final long[] words = new long[Word.values().length];
         private final long[] endedAt;
+        private long same;
         private long wrong;
 
         Tally(int looks) {
             endedAt = new long[looks];
         }
 
-        void add(Word word, Decision decision, boolean isWrong, int look) {
-            decisions[decision.ordinal()]++;
-            words[word.ordinal()]++;
+        void add(ManyLooks.Ended ended, boolean isWrong) {
+            decisions[ended.decision().ordinal()]++;
+            words[ended.word().ordinal()]++;
+            same += ended.sameness() ? 1 : 0;
             wrong += isWrong ? 1 : 0;
-            endedAt[look]++;
+            endedAt[ended.look()]++;
         }
 
         void add(Tally other) {
             add(decisions, other.decisions);
             add(words, other.words);
             add(endedAt, other.endedAt);
+            same += other.same;
             wrong += other.wrong;
         }
 
@@ -88,7 +101,7 @@ public record Counts(long studies, Map<Decision, Long> decisions, Map<Word, Long
                 byWord.put(word, words[word.ordinal()]);
             }
             long studies = java.util.Arrays.stream(decisions).sum();
-            return new Counts(studies, byDecision, byWord, wrong, java.util.Arrays.stream(endedAt).boxed().toList());
+            return new Counts(studies, byDecision, byWord, same, wrong, java.util.Arrays.stream(endedAt).boxed().toList());
         }
     }
 }

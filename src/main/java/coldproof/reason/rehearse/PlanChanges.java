@@ -88,7 +88,8 @@ final class PlanChanges {
     private static String counted(Layout layout) {
         StringBuilder words = new StringBuilder();
         layout.counts().forEach((level, count) -> words.append(words.isEmpty() ? "" : " + ").append(count).append(level.isEmpty() ? "" : " " + level));
-        return words + ", " + layout.trialsPerCondition() + " each";
+        boolean shared = layout.counts().containsKey("");
+        return words + (shared ? layout.total() == 1 ? " session" : " sessions" : "") + ", " + layout.trialsPerCondition() + " each";
     }
 
     /** The first step on a way that reaches the wanted power; else twice as many where that helps at all. */
@@ -127,7 +128,7 @@ final class PlanChanges {
         };
         List<String> compared = layout.counts().keySet().stream()
                 .filter(level -> level.isEmpty() || !plan.sessionFactor().isPresent() || isCompared(level)).toList();
-        if (layout.counts().size() > 1) {
+        if (layout.counts().size() > 1 && plan.compare().against().size() == 1) {
             for (String level : compared) {
                 ways.add(step -> counts(step, List.of(level), words(step, unit, level)));
             }

@@ -111,7 +111,7 @@ final class Script {
         Counts.Tally tally = new Counts.Tally(verdicts.looks().size());
         for (int study = from; study < end; study++) {
             ManyLooks.Ended ended = verdicts.judge(scores(told.scores(), told.condition(), settings.stream(study)));
-            tally.add(ended.word(), ended.decision(), told.story().contradicts(ended.decision(), plan.claim(), question.margin()), ended.look());
+            tally.add(ended, told.story().contradicts(ended.decision(), plan.claim(), question.margin()));
         }
         return tally;
     }

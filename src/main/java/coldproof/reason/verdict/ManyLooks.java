@@ -17,9 +17,10 @@ public final class ManyLooks {
      *
      * @param word what its scores said then
      * @param decision what became of the claim
+     * @param sameness whether the interval that judges sameness lay within what matters
      * @param look place of the look in {@link #looks()}, first is 0
      */
-    public record Ended(Word word, Decision decision, int look) {}
+    public record Ended(Word word, Decision decision, boolean sameness, int look) {}
 
     private final List<LookPoint> looks;
     private final List<ManyVerdicts> verdicts;
@@ -84,13 +85,13 @@ public final class ManyLooks {
         for (int look = 0; look < last; look++) {
             ManyVerdicts.Outcome outcome = verdicts.get(look).judge(logScores);
             if (outcome.decision() != Decision.UNDECIDED) {
-                return new Ended(outcome.word(), outcome.decision(), look);
+                return new Ended(outcome.word(), outcome.decision(), outcome.sameness(), look);
             }
         }
         if (obstacle().isPresent()) {
-            return new Ended(Word.UNDECIDED, Decision.UNDECIDED, last);
+            return new Ended(Word.UNDECIDED, Decision.UNDECIDED, false, last);
         }
         ManyVerdicts.Outcome outcome = verdicts.get(last).judge(logScores);
-        return new Ended(outcome.word(), outcome.decision(), last);
+        return new Ended(outcome.word(), outcome.decision(), outcome.sameness(), last);
     }
 }

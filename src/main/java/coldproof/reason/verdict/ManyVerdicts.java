@@ -22,10 +22,11 @@ public final class ManyVerdicts {
      *
      * @param word what they say
      * @param decision what became of the claim
+     * @param sameness whether the interval that judges sameness lies within what matters; the word may still be another, which comes first
      */
-    public record Outcome(Word word, Decision decision) {
+    public record Outcome(Word word, Decision decision, boolean sameness) {
         /** Where no scores could carry a verdict. */
-        public static final Outcome UNDECIDED = new Outcome(Word.UNDECIDED, Decision.UNDECIDED);
+        public static final Outcome UNDECIDED = new Outcome(Word.UNDECIDED, Decision.UNDECIDED, false);
     }
 
     /** Tests one set of log scores, in the order the trials were given. */
@@ -134,7 +135,7 @@ public final class ManyVerdicts {
         Interval interval = known ? Ruler.around(estimate, 1 - ruler.rates().change(), reach) : ruler.interval(estimate);
         Interval equivalence = known ? Ruler.around(estimate, 1 - 2 * ruler.rates().sameness(), equivalenceReach) : ruler.equivalence(estimate);
         Word word = Word.of(interval, equivalence, question.margin());
-        return new Outcome(word, word.decision(question.claim(), interval, question.margin()));
+        return new Outcome(word, word.decision(question.claim(), interval, question.margin()), equivalence.liesInside(-question.margin(), question.margin()));
     }
 
     private Test test() {

@@ -52,7 +52,8 @@ public final class RehearsalJson {
 
     private static JsonObject counts(JsonObject json, Counts counts) {
         json.put("pass", counts.share(Decision.PASS)).put("fail", counts.share(Decision.FAIL)).put("undecided", counts.share(Decision.UNDECIDED))
-                .put("wrong", counts.wrongShare()).put("changeSeen", counts.changeSeen());
+                .put("wrong", counts.wrongShare()).put("changeSeen", counts.changeSeen())
+                .put("samenessShown", counts.samenessShown());
         JsonObject words = new JsonObject();
         for (Word word : Word.values()) {
             words.put(word.code(), counts.words().getOrDefault(word, 0L));

@@ -73,7 +73,7 @@ public final class RehearsalText {
     /** For a gain the calculation is of seeing a change; PASS asks besides that it may be as large as what matters. */
     private static void decides(RehearsalReport report, StringBuilder out) {
         Counts counts = report.of(deciding(report));
-        double seen = report.plan().claim() == Claim.GAIN ? counts.changeSeen() : counts.share(Decision.PASS);
+        double seen = report.plan().claim() == Claim.GAIN ? counts.changeSeen() : counts.samenessShown();
         String what = report.plan().claim() == Claim.GAIN ? "the change is seen     " : "sameness is shown      ";
         report.size().size().ifPresent(size -> out.append("  ").append(what).append(Figures.share(seen)).append(" +- ").append(Figures.share(counts.error(seen)))
                 .append("; by calculation ").append(exact(report)).append('\n'));

@@ -70,7 +70,7 @@ class RehearsalTest {
         boolean gain = plan.claim() == Claim.GAIN;
         double exact = PlanSize.of(plan, Plans.sheet(plan)).size().orElseThrow().power();
         Counts counts = counts(plan, gain);
-        assertEquals(exact, gain ? counts.changeSeen() : counts.share(Decision.PASS), 3.9 * Math.sqrt(exact * (1 - exact) / SOME.studies()));
+        assertEquals(exact, gain ? counts.changeSeen() : counts.samenessShown(), 3.9 * Math.sqrt(exact * (1 - exact) / SOME.studies()));
     }
 
     /** The accepted rate is 5 %, whatever the layout; for sameness it holds at the edge of what matters. */
