@@ -35,7 +35,7 @@ class LimiterRehearsalTest {
         assertTrue(report.wrongShare() <= 0.1 && report.unclear() <= report.conditions() / 2, () -> LimiterReportText.of(report, 80));
     }
 
-    /** The goal is at most 1 % named wrongly. The table is kept in src/test/calibration/README.md. */
+    /** The goal is at most 1 % named wrongly. The table is kept in src/test/calibration/rehearsal.md. */
     @Test
     @Tag("calibration")
     void amongManyDrawnDevicesOneInAHundredIsNamedWronglyAtMost() {
