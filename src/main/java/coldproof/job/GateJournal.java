@@ -60,9 +60,8 @@ final class GateJournal {
 
     /** Writes down what was taken, acknowledged and set aside. */
     void write(SafetyScene taken, List<Caution> stops, List<Caution> acknowledged, SafetyGate.Pass pass, StudySafety safety) {
-        if (!taken.values().isEmpty()) {
-            study.startConditions(position, conditions(taken.values()), List.of());
-        } else if (!acknowledged.isEmpty() || !stops.isEmpty()) {
+        taken(taken);
+        if (!acknowledged.isEmpty() || !stops.isEmpty()) {
             study.openSessionOf(position);
         }
         for (Caution stop : stops) {
@@ -87,10 +86,11 @@ final class GateJournal {
         reasons.forEach((rule, reason) -> study.append(new RuleLoosened(rule, reason)));
     }
 
-    /** Writes down readings of the session. */
+    /** Writes down readings of the session, which is opened for it; they are no start conditions of a trial. */
     void taken(SafetyScene scene) {
         if (!scene.values().isEmpty()) {
-            study.startConditions(position, conditions(scene.values()), List.of());
+            study.openSessionOf(position);
+            study.sessionReadings(position.session(), conditions(scene.values()), List.of());
         }
     }
 

@@ -40,7 +40,7 @@ final class GateWords {
     static List<String> lines(SafetyGate.Standing standing) {
         List<String> lines = new ArrayList<>();
         standing.stops().forEach(stop -> lines.add("STOP: " + stop.rule().card() + decided(stop) + " [" + stop.rule().id() + "]"));
-        standing.cares().forEach(care -> lines.add("care: " + care.rule().card() + decided(care)));
+        standing.cares().forEach(care -> lines.add("care: " + care.rule().card())); // short, so that a small screen shows them all
         if (standing.stops().isEmpty()) {
             lines.add("Who has seen to it? The name goes into the journal.");
         } else {

@@ -1,6 +1,7 @@
 package coldproof.job;
 
 import coldproof.plan.Position;
+import coldproof.quantity.NearestWord;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
@@ -135,6 +136,12 @@ final class LogSafety {
     private List<String> aside(String ruleAndReason) {
         int space = ruleAndReason.indexOf(' ');
         String rule = space < 0 ? ruleAndReason : ruleAndReason.substring(0, space);
+        if (standing.stops().stream().noneMatch(stop -> stop.rule().id().equals(rule))) {
+            List<String> holding = standing.stops().stream().map(stop -> stop.rule().id()).toList();
+            throw new Refused(new Problem("no stop called \"" + rule + "\" holds now", Place.named("safety"),
+                    holding.isEmpty() ? "a name: only cares are open" : "one of: " + String.join(", ", holding), NearestWord.of(rule, holding),
+                    "Nothing was recorded. Type it again."));
+        }
         setAside.put(rule, space < 0 ? "" : ruleAndReason.substring(space + 1).strip());
         try {
             look();

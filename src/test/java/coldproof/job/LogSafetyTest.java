@@ -64,6 +64,7 @@ class LogSafetyTest {
             until(log, Ask.OPEN_SESSION, "-25");
             log.answer("");
             assertThrows(Refused.class, () -> log.answer("aside below-storage-range"), "a reason is wanted");
+            assertThrows(Refused.class, () -> log.answer("aside precipitation it does not snow"), "it does not hold");
             log.answer("aside below-storage-range the maker states -30 °C");
             assertEquals(Ask.SAFETY, log.question().ask(), "the cells are below -20 °C as well");
             log.answer("aside discharge-deep-cold the maker states -30 °C");

@@ -3,6 +3,7 @@ package coldproof.reason.safety;
 import coldproof.physics.LumpedBody;
 import coldproof.physics.RewarmTime;
 import coldproof.physics.TimeConstant;
+import coldproof.physics.WindChill;
 import coldproof.quantity.Celsius;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -43,6 +44,9 @@ public final class Cautions {
                 judge(rule, values, missing).ifPresent(decided -> cautions.add(new Caution(rule, phase.orElse(rule.phase()), decided)));
             }
         }
+        if (calmIsOnlyAssumed(values)) {
+            missing.add(Reading.WIND);
+        }
         cautions.sort(Comparator.comparing(Caution::phase).thenComparing(Comparator.comparing(Caution::level).reversed()));
         OptionalDouble device = number(values, Reading.DEVICE).isPresent() ? number(values, Reading.DEVICE) : number(values, Reading.AIR);
         OptionalDouble dry = number(values, Reading.ROOM_DEW_POINT).stream().map(dew -> dew + DRY_MARGIN).findFirst();
@@ -50,6 +54,12 @@ public final class Cautions {
         Optional<RewarmTime> charge = wait(OptionalDouble.of(FULL_CHARGE_FROM), device, number(values, Reading.ROOM), tau);
         boolean never = rewarm.isEmpty() && device.isPresent() && dry.isPresent();
         return new SafetyCard(phase, scene, values, cautions, Plausibility.of(values), List.copyOf(missing), rewarm, charge, never);
+    }
+
+    /** Cold is judged by wind chill, which counts a wind that was not given as calm: that is to be said. */
+    private static boolean calmIsOnlyAssumed(Map<Reading, Value> values) {
+        return !values.containsKey(Reading.WIND) && values.get(Reading.OUTDOORS).word().equals("yes")
+                && number(values, Reading.AIR).orElse(Double.POSITIVE_INFINITY) <= WindChill.WARMEST_AIR;
     }
 
     /** What decided the rule, if it holds. */

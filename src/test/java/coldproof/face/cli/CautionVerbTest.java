@@ -67,6 +67,38 @@ class CautionVerbTest {
     }
 
     @Test
+    void aWindThatIsNotGivenIsNamedAsNotLookedAt() {
+        assertTrue(list(json("--air -9C --humidity 70%"), "notGiven").contains("wind"));
+    }
+
+    @Test
+    void aWindThatIsGivenIsNot() {
+        Map<String, Object> json = json("--air -9C --wind 0m/s");
+        assertFalse(list(json, "notGiven").contains("wind"));
+        assertEquals(-9.0, json.get("windChillC"));
+    }
+
+    @Test
+    void aFieldCardIsOnePage() {
+        assertEquals(0, run("--card --air -9C --humidity 70% --wind 3m/s --indoors 21C --indoor-humidity 45%"));
+        assertTrue(out.toString().lines().count() <= 66 && out.toString().startsWith("FIELD CARD"), out::toString);
+    }
+
+    @Test
+    void theSunEndsTheDay() {
+        Map<String, Object> json = json("--air -3C --place 47.6,12.3 --at 2026-12-21T15:10Z");
+        assertTrue(has(json, "little-daylight", "care")); // sunset there on that day at 15:18 UTC, give or take two minutes
+        assertEquals("daylight", ((Map<?, ?>) json.get("outdoors")).get("limit"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--place 91,0", "--place 47.6", "--place north,east", "--at noon", "--phase running,in", "--device-class toaster", "--coming-in /no/such/log.csv"})
+    void whatMakesNoSenseBesideReadingsIsRefused(String words) {
+        assertEquals(2, run("--air -9C " + words));
+        assertFalse(err.toString().contains("Exception"), err::toString);
+    }
+
+    @Test
     void chargingAFrozenCellIsAStop() {
         Map<String, Object> json = json("--air -9C --humidity 70% --device-temperature -0,1C --charging");
         assertEquals("stop", json.get("level"));
