@@ -1,6 +1,6 @@
 package coldproof.job;
 
-import coldproof.machine.LiveSensors;
+import coldproof.machine.sensors.LiveSensors;
 import coldproof.plan.AbortLimits;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package coldproof.job;
 
-import coldproof.machine.LiveSensors;
 import coldproof.machine.WorkloadProcess;
+import coldproof.machine.sensors.LiveSensors;
 import coldproof.plan.Position;
 import coldproof.plan.Workload;
 import coldproof.quantity.Place;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldproof.machine.LiveSensors;
+import coldproof.machine.sensors.LiveSensors;
 import coldproof.quantity.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,7 +38,7 @@ class AbortWatchTest {
     Path sensors;
 
     private void put(String file, String text) throws IOException {
-        Path path = sensors.resolve(file);
+        Path path = sensors.resolve("sys/class").resolve(file);
         Files.createDirectories(path.getParent());
         Files.writeString(path, text + "\n");
     }
@@ -83,7 +83,7 @@ class AbortWatchTest {
     @Test
     void aRunningTrialIsStoppedAndNotRecorded() throws IOException {
         sensors("60000", "80", "200", "Discharging");
-        Path die = sensors.resolve("hwmon/hwmon0/temp1_input");
+        Path die = sensors.resolve("sys/class/hwmon/hwmon0/temp1_input");
         try (BenchStudy study = study()) {
             long start = System.nanoTime();
             Refused refused = assertThrows(Refused.class, () -> run(study, new ArrayList<>(), "sh", "-c", "echo 99000 > '" + die + "'; sleep 50"));

@@ -132,20 +132,23 @@ final class LinuxSensors {
     }
 
     private void batteries() {
-        for (Path supply : folders("sys/class/power_supply", "")) {
-            if (KernelFile.text(supply.resolve("type")).equals("Battery")) {
-                String name = supply.getFileName().toString();
-                if (KernelFile.number(supply.resolve("capacity")).isPresent()) {
-                    add(new ScaledSensor("battery charge " + name + " [%]", Channel.BATTERY_CHARGE, supply.resolve("capacity"), 1));
-                }
-                if (KernelFile.number(supply.resolve("temp")).isPresent()) {
-                    add(new ScaledSensor("battery temperature " + name + " [°C]", Channel.BATTERY_TEMPERATURE, supply.resolve("temp"), 10)); // tenths here, by the ABI
-                }
-                if (BatteryPower.isThere(supply)) {
-                    add(new BatteryPower("battery power " + name + " [W]", supply));
-                }
+        for (Path supply : batteryFolders()) {
+            String name = supply.getFileName().toString();
+            if (KernelFile.number(supply.resolve("capacity")).isPresent()) {
+                add(new ScaledSensor("battery charge " + name + " [%]", Channel.BATTERY_CHARGE, supply.resolve("capacity"), 1));
+            }
+            if (KernelFile.number(supply.resolve("temp")).isPresent()) {
+                add(new ScaledSensor("battery temperature " + name + " [°C]", Channel.BATTERY_TEMPERATURE, supply.resolve("temp"), 10)); // tenths here, by the ABI
+            }
+            if (BatteryPower.isThere(supply)) {
+                add(new BatteryPower("battery power " + name + " [W]", supply));
             }
         }
+    }
+
+    /** The folders of the batteries. */
+    List<Path> batteryFolders() {
+        return folders("sys/class/power_supply", "").stream().filter(supply -> KernelFile.text(supply.resolve("type")).equals("Battery")).toList();
     }
 
     private void add(Sensor sensor) {

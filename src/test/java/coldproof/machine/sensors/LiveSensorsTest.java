@@ -1,4 +1,4 @@
-package coldproof.machine;
+package coldproof.machine.sensors;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,7 +17,7 @@ class LiveSensorsTest {
     Path root;
 
     private void put(String file, String text) throws IOException {
-        Path path = root.resolve(file);
+        Path path = root.resolve("sys/class").resolve(file);
         Files.createDirectories(path.getParent());
         Files.writeString(path, text + "\n");
     }
