@@ -27,7 +27,7 @@ public record Sequences(Map<String, Integer> counts, Order order) {
         return counts.values().stream().mapToInt(Integer::intValue).sum();
     }
 
-    /** Whether an order belongs to the set. {@code places} holds for each place the index of its level in {@code counts}. */
+    /** Whether a whole order belongs to the set. {@code places} holds for each place the index of its level in {@code counts}. */
     public boolean allows(int[] places) {
         int levels = counts.size();
         double[] sum = new double[levels];
@@ -54,14 +54,18 @@ public record Sequences(Map<String, Integer> counts, Order order) {
                 furthest = Math.max(furthest, Math.abs(sum[a] / seen[a] - sum[b] / seen[b]));
             }
         }
-        return order == Order.RANDOMISED || furthest <= tolerance();
+        return order == Order.RANDOMISED || furthest <= tolerance(places.length, seen);
     }
 
-    private double tolerance() {
-        int smallest = counts.values().stream().mapToInt(Integer::intValue).min().orElse(1);
+    /** From the counts seen, not from the map: millions of orders are asked about when all are gone through. */
+    private static double tolerance(int length, int[] seen) {
+        int smallest = Integer.MAX_VALUE;
+        for (int count : seen) {
+            smallest = Math.min(smallest, count);
+        }
         // With a level that occurs once or twice a fifth may be out of reach: its own place decides.
-        double reachable = smallest == 1 ? length() / 2.0 : 0;
-        return Math.max(BALANCE * length(), reachable);
+        double reachable = smallest == 1 ? length / 2.0 : 0;
+        return Math.max(BALANCE * length, reachable);
     }
 
     /** Draws an order: the level's name for each place. */

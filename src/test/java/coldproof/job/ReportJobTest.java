@@ -79,7 +79,7 @@ class ReportJobTest {
     /** Three levels of a fan: the page has the numbers of each change under its name. */
     @Test
     void severalChangesAreShownTogetherAndEach() throws IOException {
-        String plan = ReadyPlans.text("fan-alternating").replace("levels: [auto, maximum]", "levels: [auto, middling, maximum]").replace("against: maximum", "against: [middling, maximum]");
+        String plan = ReadyPlans.text("fan-alternating").replace("trials: 12", "trials: 6").replace("levels: [auto, maximum]", "levels: [auto, middling, maximum]").replace("against: maximum", "against: [middling, maximum]");
         Path study = BenchFixture.study(folder.resolve("study"), plan, BenchFixture.gain("fan", "maximum", 6));
         String page = page(study);
         List<VerdictJob.Answer> answers = VerdictJob.ofStudy(StudyView.read(study));
