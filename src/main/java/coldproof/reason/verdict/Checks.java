@@ -15,6 +15,9 @@ final class Checks {
 
     private static final int FEWEST_FOR_SHAPE = 8; // degrees of freedom below which Shapiro-Wilk says next to nothing
     private static final int FEWEST_FOR_SPREAD = 4; // values of a level
+    private static final int MOST_SUSPECTS = 10; // each costs a fit
+    private static final int MOST_FOR_SHAPE = 5000; // for which Royston's approximation was made
+    private static final double MOST_WORK = 5e7; // values times the square of the model's columns: about a tenth of a second a fit
 
     private final Question question;
     private final Stratum stratum;
@@ -31,6 +34,10 @@ final class Checks {
     }
 
     static List<Check> of(Question question, Stratum stratum, Arrangement arrangement) {
+        double columns = (stratum == Stratum.PAIRS ? 0 : arrangement.sessions().size()) + 2.0;
+        if (arrangement.trials().size() * columns * columns > MOST_WORK) {
+            return List.of(new Check("size", false, "So many trials and sessions are not looked at one by one; judge a part of them (--where) to have them looked at."));
+        }
         Checks checks = new Checks(question, stratum, arrangement);
         List<Check> found = new ArrayList<>(OrderChecks.of(question, stratum, arrangement, checks.modelled));
         boolean varies = checks.fit.degreesOfFreedom() >= 2 && !checks.fit.isExact();
@@ -64,7 +71,7 @@ final class Checks {
     }
 
     private Check outliers() {
-        int most = Math.max(1, modelled.size() / 8);
+        int most = Math.min(MOST_SUSPECTS, Math.max(1, modelled.size() / 8));
         GeneralisedEsd esd = GeneralisedEsd.ofModel(modelled.scores(), modelled.columns(), most, SHAPE);
         if (esd.outliers() == 0) {
             return new Check("outliers", false, "No " + (stratum == Stratum.PAIRS ? "pair" : "trial") + " sticks out of the noise of the others"
@@ -80,6 +87,9 @@ final class Checks {
     private Check normality() {
         if (fit.degreesOfFreedom() < FEWEST_FOR_SHAPE) {
             return new Check("normality", false, "Too few trials to tell the shape of the noise; nothing speaks against the method, and nothing for it. The randomisation p does not need it.");
+        }
+        if (modelled.size() > MOST_FOR_SHAPE) {
+            return new Check("normality", false, "Not looked for among more than " + MOST_FOR_SHAPE + " trials: the means of so many are normal whatever the shape of the noise.");
         }
         ShapiroWilk shapiro = ShapiroWilk.test(fit.residuals());
         if (shapiro.p() >= SHAPE) {

@@ -125,6 +125,15 @@ class ChecksTest {
     }
 
     @Test
+    void tensOfThousandsOfTrialsAreNoTrouble() {
+        List<Check> checks = Checks.of(Simulated.question(Change.PER_TRIAL), Stratum.TRIALS, arrangement(Simulated.alternating(6000, 0, i -> noise())));
+        assertTrue(checks.stream().anyMatch(check -> check.name().equals("normality") && check.text().contains("more than 5000")), checks.toString());
+        List<Observation> many = new ArrayList<>();
+        Simulated.alternating(6000, 0, i -> noise()).forEach(trial -> many.add(new Observation(trial.level(), "s" + (int) trial.order() / 10, trial.order(), "", List.of(), trial.score())));
+        assertEquals(List.of("size"), Checks.of(Simulated.question(Change.PER_TRIAL), Stratum.WITHIN_SESSIONS, arrangement(many)).stream().map(Check::name).toList());
+    }
+
+    @Test
     void pairsRunInOneOrderOnlyAreWarnedOf() {
         List<Observation> trials = new ArrayList<>();
         for (int pair = 0; pair < 8; pair++) {
