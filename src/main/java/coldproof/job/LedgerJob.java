@@ -12,6 +12,7 @@ import coldproof.reason.ledger.LedgerFigure;
 import coldproof.reason.ledger.LedgerSheet;
 import coldproof.reason.ledger.LedgerWorkload;
 import coldproof.reason.ledger.Ledgers;
+import coldproof.report.page.LedgerPage;
 import coldproof.study.Trial;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -37,6 +38,15 @@ public final class LedgerJob {
         LedgerSheet sheet = LedgerReader.read(file.toString(), TextFile.read(file, "the ledger"),
                 (study, levels, workload) -> figure(folder, study, levels, workload));
         return Ledgers.compare(reference.map(name -> withReference(sheet, name)).orElse(sheet));
+    }
+
+    /**
+     * Writes a ledger as a page, over the one before.
+     *
+     * @throws Refused if the file cannot be written
+     */
+    public static void write(Ledger ledger, Path file) {
+        ReportJob.save(file, ReportJob.Format.HTML.text(LedgerPage.of(ledger)));
     }
 
     private static LedgerSheet withReference(LedgerSheet sheet, String name) {

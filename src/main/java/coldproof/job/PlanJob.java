@@ -4,6 +4,7 @@ import coldproof.files.folder.StudyFolder;
 import coldproof.files.plan.PlanReader;
 import coldproof.files.plan.PlanWriter;
 import coldproof.plan.Plan;
+import coldproof.plan.NoiseAssumption;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
@@ -18,6 +19,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
@@ -54,6 +56,20 @@ public final class PlanJob {
             throw new Refused(Problem.of("the plan cannot be written: " + reason(failed), Place.named(file.toString()), "a folder that can be written to",
                     "Name another folder with --study DIR."));
         }
+    }
+
+    /**
+     * A plan that goes on from an earlier study: the same question, arrangement and limits, the noise as that study measured it, and a run
+     * order of its own. What is to be different is then written into the file.
+     *
+     * @throws Refused if the study cannot be read, or no condition was repeated in it
+     */
+    public static Plan following(Path study) {
+        Plan before = StudyView.read(study).plan();
+        NoiseAssumption noise = NoiseJob.carried(List.of(study), Optional.empty(), Optional.empty(), List.of());
+        return new Plan(before.title(), before.device(), before.metric(), before.compare(), before.mattersPercent(), before.claim(), before.factors(),
+                Optional.of(noise), before.errors(), before.looks(), before.layout(), before.budget(), before.start(), before.abort(), before.workload(),
+                before.seed() + 1);
     }
 
     /** The text of a plan as {@link #create} takes it. */

@@ -12,6 +12,7 @@ final class LedgerVerb implements Verb {
     public void describe(CommandSpec spec) {
         Options.arguments(spec, "FILE", "0..1", "The ledger: workloads, and devices with their figures (ledgers/trail-laptops.yaml is one).");
         Options.value(spec, "--reference", "DEVICE", "The device to compare with (default: as the file says).");
+        Options.value(spec, "--out", "FILE", "Write it as a page with plots too.");
     }
 
     @Override
@@ -20,6 +21,10 @@ final class LedgerVerb implements Verb {
             throw Invocation.refused("coldproof ledger", "no file is named", "a ledger file", "Name it: coldproof ledger ledger.yaml");
         }
         Ledger ledger = LedgerJob.of(Invocation.pathOf("FILE", call.arguments().get(0)), call.text("--reference"));
+        call.path("--out").ifPresent(page -> {
+            LedgerJob.write(ledger, page);
+            call.messages().println("Wrote " + page);
+        });
         call.answer(LedgerJson.of(ledger), LedgerText.of(ledger, call.streams().columns()));
         return ExitStatus.DONE;
     }

@@ -40,6 +40,7 @@ final class PlanVerb implements Verb {
         Options.arguments(spec, "new|check|show|freeze", "1", "What to do with the plan.");
         Options.flag(spec, "--guided", "new: be asked step by step; also without any option in a terminal.");
         Options.value(spec, "--from", "NAME", "new: copy a ready plan: " + String.join(", ", ReadyPlans.names()) + ".");
+        Options.value(spec, "--follow", "DIR", "new: go on from an earlier study: its plan, with the noise it measured and a new run order.");
         Options.value(spec, "--title", "TEXT", "new: the question in a sentence.");
         Options.value(spec, "--device", "TEXT", "new: what is tested.");
         Options.value(spec, "--metric", "NAME", "new: what is measured, such as \"render rate\".");
@@ -86,10 +87,11 @@ final class PlanVerb implements Verb {
     }
 
     private static int create(Invocation call) {
-        if (call.flag("--guided") || call.streams().interactive() && !call.has("--from") && !call.has("--factor") && !call.json()) {
+        if (call.flag("--guided") || call.streams().interactive() && !call.has("--from") && !call.has("--factor") && !call.has("--follow") && !call.json()) {
             return guided(call);
         }
-        String text = call.has("--from") ? ReadyPlans.text(call.need("--from", "chilled-air")) : PlanJob.text(draft(call).plan());
+        String text = call.has("--from") ? ReadyPlans.text(call.need("--from", "chilled-air"))
+                : PlanJob.text(call.path("--follow").map(PlanJob::following).orElseGet(() -> draft(call).plan()));
         Path file = PlanJob.create(call.study(), text);
         call.answer(new JsonObject().put("plan", file.toString()), "Wrote " + file + "\nNext: read it, then run: coldproof plan check\n");
         return ExitStatus.DONE;

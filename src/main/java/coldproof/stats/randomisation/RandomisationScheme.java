@@ -21,7 +21,9 @@ public record RandomisationScheme(double assignments, double smallestP, boolean 
         }
     }
 
-    private static RandomisationScheme of(double assignments, boolean mirrored, boolean counted) {
+    /** More assignments than a double holds are given as the largest double: no p that small is ever looked at. */
+    private static RandomisationScheme of(double all, boolean mirrored, boolean counted) {
+        double assignments = Math.min(Double.MAX_VALUE, all);
         return new RandomisationScheme(assignments, Math.min(1, (mirrored ? 2 : 1) / assignments), counted);
     }
 

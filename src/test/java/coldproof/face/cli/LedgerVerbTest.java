@@ -24,7 +24,7 @@ class LedgerVerbTest {
         Call call = Call.of("ledger", EXAMPLE.toString());
         assertEquals(ExitStatus.DONE, call.status(), call.err());
         assertTrue(call.out().contains("SIMULATED") && call.out().contains("cannot be told from trail laptop, unit 1"), call.out());
-        assertTrue(call.out().lines().allMatch(line -> line.length() <= 81), call.out());
+        assertTrue(call.out().lines().allMatch(line -> line.length() <= 80), call.out());
     }
 
     @Test
@@ -55,6 +55,28 @@ class LedgerVerbTest {
         Call wrong = Call.of("ledger", Files.writeString(folder.resolve("wrong.yaml"), Files.readString(ledger).replace("unit: s,", "unit: h,")).toString());
         assertEquals(ExitStatus.WRONG_INPUT, wrong.status());
         assertTrue(wrong.err().contains("wrong.yaml:7") && wrong.err().contains("it measures build time in s"), wrong.err());
+    }
+
+    @Test
+    void thePageSaysWhatTheScreenSays() throws IOException {
+        Path page = folder.resolve("ledger.html");
+        Call call = Call.of("ledger", EXAMPLE.toString(), "--out", page.toString());
+        assertEquals(ExitStatus.DONE, call.status(), call.err());
+        String html = Files.readString(page).replace('\u00a0', ' ').replace('\u202f', ' ');
+        assertTrue(html.contains("hut desktop is 24.8 % faster than trail laptop, unit 1, which is 19.9 % slower than it."), html);
+        assertTrue(call.out().contains("hut desktop is 24.8 % faster") && html.contains("SIMULATED") && html.contains("<svg"));
+        assertFalse(html.contains("http://") && html.contains("<script"), "nothing is fetched and nothing runs");
+    }
+
+    @Test
+    void aHostileNameIsHarmlessOnScreenAndPage() throws IOException {
+        String text = Files.readString(EXAMPLE).replace("hut desktop:", "\"<script>alert(1)</script>\\e[2J\\u202e\":");
+        Path page = folder.resolve("ledger.html");
+        Call call = Call.of("ledger", Files.writeString(folder.resolve("hostile.yaml"), text).toString(), "--out", page.toString());
+        assertEquals(ExitStatus.DONE, call.status(), call.err());
+        String html = Files.readString(page);
+        assertFalse(html.contains("<script>") || html.contains("\u001b") || html.contains("\u202e"), html);
+        assertFalse(call.out().contains("\u001b") || call.out().contains("\u202e"), call.out());
     }
 
     @Test
