@@ -103,6 +103,15 @@ class MutatedInputTest {
         }
     }
 
+    /** Found by mutation: half of all answers false was read, and then refused by the plan itself. */
+    @Test
+    void errorRatesAtTheirLimitsAreReadOrRefused() throws IOException {
+        for (String rate : new String[] {"50 %", "49 %", "0.0001 %", "0.00000000001 %", "1e-320 %"}) {
+            String plan = plans.get(0).replaceFirst("errors: .*", "errors: {false alarm: " + rate + ", missed gain: " + rate + "}");
+            survives(plan, "", "plan", "check", "--study", write("plan.yaml", plan).getParent().toString());
+        }
+    }
+
     @Test
     void mutatedPlansAreReadOrRefused() throws IOException {
         plans(250, 1);
