@@ -85,10 +85,10 @@ final class LogScanner {
     /** Reads to the end. */
     void scan() throws IOException {
         fill(0);
-        while (at < limit) {
+        while (at < limit || !ended) {
             int start = at;
-            if (!row()) {
-                fill(start);
+            if (at >= limit || !row()) {
+                fill(start); // also where a line ends just where the buffer does
             }
         }
     }

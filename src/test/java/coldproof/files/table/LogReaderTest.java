@@ -70,6 +70,37 @@ class LogReaderTest {
         return keeper;
     }
 
+    /** A line may end just where a filled buffer does: with lines of 16 bytes, one of 16 lengths of the heading makes it so. */
+    @Test
+    void nothingIsLostWhereALineEndsWithTheBuffer() throws IOException {
+        int rows = 40_000; // 640 kB: more than any buffer
+        for (int pad = 0; pad < 16; pad++) {
+            StringBuilder text = new StringBuilder("time_s,power_w").append("x".repeat(pad)).append('\n');
+            for (int i = 0; i < rows; i++) {
+                text.append(1_000_000 + i).append(",28.1234\n");
+            }
+            int[] count = {0};
+            Path file = write(text.toString(), StandardCharsets.UTF_8);
+            LogReader.scan(file, LogReader.head(file), new int[] {0, 1}, new RowSink() {
+                @Override
+                public void row(long line, double[] values) {
+                    count[0]++;
+                }
+
+                @Override
+                public void unreadable(long line, int column, String cell) {
+                    throw new AssertionError(line + ": " + cell);
+                }
+
+                @Override
+                public void skipped(long line, String why) {
+                    throw new AssertionError(line + ": " + why);
+                }
+            }, bytes -> {});
+            assertEquals(rows, count[0], "heading " + pad + " letters longer");
+        }
+    }
+
     @Test
     void readsOnlyTheColumnsAskedForInTheOrderAskedFor() throws IOException {
         Keeper keeper = scan("time,note,power,clock\n0,\"a, b\",15.25,3600\n1,c,-0.5,3500\n", 0, 3, 2);
