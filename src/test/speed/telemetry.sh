@@ -5,7 +5,8 @@
 #
 # Needs the packaged program (mvn -DskipTests package) and python3; uses R (base, data.table) and the Python packages pandas, polars and
 # duckdb where they are installed. Each reader reads all twelve columns and gives the mean of package power, so that nothing can be
-# skipped; coldproof does its whole analysis. Processors differ: only the ratios of one run mean anything.
+# skipped; coldproof does its whole analysis. Processors differ: only the ratios of one run mean anything;
+# on a machine that does other work, those of processor seconds.
 set -eu
 megabytes=${1:-1000}
 folder=${2:-/tmp}
@@ -37,7 +38,7 @@ bytes=$(wc -c < "$log")
 cat "$log" > /dev/null # into the page cache: this is about reading text, not about the drive
 head -n $((rows / 20)) "$log" > "$part"
 echo "$rows rows, $bytes bytes; $(nproc) processors"
-echo "seconds  rows/s     peak MB  reader"
+echo "seconds    cpu s  rows/cpu s  peak MB  reader"
 
 measure() { # name, rows, command...
   name=$1; count=$2; shift 2
@@ -46,11 +47,13 @@ import os, resource, subprocess, sys, time
 began = time.time()
 run = subprocess.run(sys.argv[3:], stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True)
 seconds = time.time() - began
-peak = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss / 1024
+used = resource.getrusage(resource.RUSAGE_CHILDREN)
+cpu = used.ru_utime + used.ru_stime
+peak = used.ru_maxrss / 1024
 if run.returncode:
-    print("      -  -                -  %s: failed: %s" % (sys.argv[1], run.stderr.strip().splitlines()[-1] if run.stderr.strip() else run.returncode))
+    print("      -        -  -                -  %s: failed: %s" % (sys.argv[1], run.stderr.strip().splitlines()[-1] if run.stderr.strip() else run.returncode))
 else:
-    print("%7.2f  %-9d  %7.0f  %s" % (seconds, int(sys.argv[2]) / seconds, peak, sys.argv[1]))
+    print("%7.2f  %7.2f  %-9d  %7.0f  %s" % (seconds, cpu, int(sys.argv[2]) / cpu, peak, sys.argv[1]), flush=True)
 PY
 }
 
@@ -64,7 +67,7 @@ with open('$part') as f:
         v = [float(c) for c in row]; s += v[5]; n += 1
 print(s / n)"
 for package in pandas polars duckdb; do
-  python3 -c "import $package" 2>/dev/null || { echo "      -  -                -  $package: not installed"; continue; }
+  python3 -c "import $package" 2>/dev/null || { echo "      -        -  -                -  $package: not installed"; continue; }
   case $package in
     pandas) measure "pandas read_csv" "$rows" python3 -c "import pandas; print(pandas.read_csv('$log')['package_power_w'].mean())" ;;
     polars) measure "polars read_csv (all processors)" "$rows" python3 -c "import polars; print(polars.read_csv('$log')['package_power_w'].mean())"
@@ -83,7 +86,7 @@ if command -v Rscript > /dev/null; then
     measure "R data.table fread (all processors)" "$rows" Rscript -e "print(mean(data.table::fread('$log', showProgress = FALSE)\$package_power_w))"
     measure "R data.table fread (one thread)" "$rows" Rscript -e "data.table::setDTthreads(1); print(mean(data.table::fread('$log', showProgress = FALSE)\$package_power_w))"
   else
-    echo "      -  -                -  R data.table: not installed"
+    echo "      -        -  -                -  R data.table: not installed"
   fi
 fi
 rm -f "$part"
