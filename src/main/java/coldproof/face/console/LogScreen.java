@@ -21,6 +21,7 @@ import org.jline.utils.InfoCmp.Capability;
 /** The checklist on the whole screen: one question at a time, one key a step. */
 final class LogScreen {
     private static final int TICK_MILLIS = 250;
+    private static final long ONE_PRESS_NANOS = 400_000_000; // one press may arrive twice: as a signal of the terminal and of the process
     private static final int CONTROL_C = 3;
     private static final int CONTROL_D = 4;
     private static final int CONTROL_L = 12;
@@ -38,6 +39,7 @@ final class LogScreen {
     private Size size = Size.of(1, 1);
     private boolean rang;
     private boolean leaving;
+    private long interruptedAt = System.nanoTime() - ONE_PRESS_NANOS;
     private volatile boolean resized = true;
     private volatile boolean interrupt;
     private volatile boolean continued;
@@ -158,8 +160,11 @@ final class LogScreen {
     }
 
     private boolean interrupted() {
+        long now = System.nanoTime();
+        boolean same = now - interruptedAt < ONE_PRESS_NANOS;
+        interruptedAt = now;
         if (leaving) {
-            return true;
+            return !same;
         }
         leaving = true;
         said = List.of("Nothing is lost: every answer that was recorded is on disk" + (typed.length() == 0 ? "." : ", and what you are typing stays here.")
