@@ -152,6 +152,37 @@ class SafetyGateTest {
     }
 
     @Test
+    void thePlansOwnCellTemperatureTightensTheRuleOnCharging() throws IOException {
+        freeze(PLAN + "abort: {cell temperature below: 5 °C while charging}\n");
+        try (BenchStudy study = open()) {
+            Position position = first(study, "room");
+            Taken charging = taken(Reading.CHARGING, "yes");
+            assertTrue(names(refused(study, position, signed(charging, taken(Reading.CELL, "4.9 °C"))), "charge-frozen-cell"));
+            through(study, position, signed(charging, taken(Reading.CELL, "5 °C")));
+        }
+    }
+
+    @Test
+    void aPlanCannotLoosenTheRuleOnCharging() throws IOException {
+        freeze(PLAN + "abort: {cell temperature below: -10 °C while charging}\n");
+        try (BenchStudy study = open()) {
+            Position position = first(study, "room");
+            assertTrue(names(refused(study, position, signed(taken(Reading.CHARGING, "yes"), taken(Reading.CELL, "-0.1 °C"))), "charge-frozen-cell"));
+        }
+    }
+
+    @Test
+    void aStayLongerThanTheDayAllowsIsAStop() throws IOException {
+        Files.writeString(folder.resolve("safety.yaml"), "place: {latitude: 47.6, longitude: 12.3}\n");
+        now = Instant.parse("2026-01-14T15:00:00Z"); // the sun sets there at about 15:43 UTC; the session takes 28 min, to be over half an hour before
+        try (BenchStudy study = open()) {
+            assertTrue(names(refused(study, first(study, "yard"), SafetyGate.Pass.NOTHING), "stay-too-long"));
+            now = Instant.parse("2026-01-14T14:30:00Z");
+            through(study, first(study, "yard"), SafetyGate.Pass.NOTHING);
+        }
+    }
+
+    @Test
     void careIsAcknowledgedByNameOnceASession() {
         try (BenchStudy study = open()) {
             Position position = first(study, "yard");
