@@ -32,6 +32,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 
@@ -213,8 +214,8 @@ public final class BenchStudy implements AutoCloseable {
 
     /** Closes the session of a position when all its trials are settled. */
     public void closeWhenDone(Position position) {
-        boolean done = view.sheet().ofSession(position.session()).stream()
-                .allMatch(other -> state.trialAt(other.number()).isPresent() || state.skipped().containsKey(other.number()));
+        Set<Integer> settled = state.settled();
+        boolean done = view.sheet().ofSession(position.session()).stream().allMatch(other -> settled.contains(other.number()));
         if (done && state.openSession().isPresent() && state.openSession().get().number() == position.session()) {
             append(new SessionClosed(position.session(), SessionClosed.Ending.DONE, ""));
         }

@@ -78,6 +78,15 @@ public record StudyState(long lastSequence, Optional<String> studyMark, Optional
         return trials.stream().filter(trial -> trial.position() == position).findFirst();
     }
 
+    /** The positions of the run sheet that are recorded or skipped. */
+    public Set<Integer> settled() {
+        Set<Integer> settled = new HashSet<>(skipped.keySet());
+        for (Trial trial : trials) {
+            settled.add(trial.position());
+        }
+        return settled;
+    }
+
     /**
      * The first position of a run sheet that is neither recorded nor skipped.
      *
@@ -85,10 +94,7 @@ public record StudyState(long lastSequence, Optional<String> studyMark, Optional
      * @return in 1 to {@code totalPositions}; empty when all are settled
      */
     public OptionalInt nextPosition(int totalPositions) {
-        Set<Integer> settled = new HashSet<>(skipped.keySet());
-        for (Trial trial : trials) {
-            settled.add(trial.position());
-        }
+        Set<Integer> settled = settled();
         for (int position = 1; position <= totalPositions; position++) {
             if (!settled.contains(position)) {
                 return OptionalInt.of(position);
