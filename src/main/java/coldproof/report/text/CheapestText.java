@@ -132,20 +132,22 @@ public final class CheapestText {
 
     private void layout() {
         advice.best().or(advice::strongest).ifPresent(best -> {
-            out.append("\nIn the plan:\n  ").append(Harmless.line(line(study, best))).append('\n');
+            out.append("\nIn the plan:\n");
+            lines(study, best).forEach(line -> out.append("  ").append(Harmless.line(line)).append('\n'));
+            say("Looks before the end save more still: coldproof rehearse shows what three of them do to the cheapest layout.");
             if (study.oddlyMirrored(best)) {
                 say("look: an odd number of trials of each condition is not mirrored in full; one more or fewer guards better against drift.");
             }
         });
     }
 
-    /** The line of a plan file. */
-    static String line(CheapestStudy study, PlannedStudy best) {
+    /** The lines of a plan file. */
+    private static List<String> lines(CheapestStudy study, PlannedStudy best) {
         coldproof.plan.Layout layout = study.layout(best);
         StringBuilder counts = new StringBuilder();
         layout.counts().forEach((level, count) -> counts.append(counts.isEmpty() ? "" : ", ").append(level.isEmpty() ? "" : level + ": ").append(count));
         String sessions = layout.counts().containsKey("") ? counts.toString() : "{" + counts + "}";
-        return "layout: {sessions: " + sessions + ", trials per condition: " + layout.trialsPerCondition() + ", order: " + layout.order().word() + "}";
+        return List.of("layout:", "  sessions: " + sessions, "  trials per condition: " + layout.trialsPerCondition(), "  order: " + layout.order().word());
     }
 
     private void say(String text) {

@@ -20,7 +20,7 @@ public final class PilotText {
             out.append(Figures.share(advice.assurance().getAsDouble())).append(" (").append(Figures.fixed(advice.degreesOfFreedom().orElseThrow(), 1))
                     .append(" degrees of freedom)\n");
         } else {
-            out.append("cannot be told: a guess has no degrees of freedom\n");
+            out.append("not known: the noise is a guess\n");
         }
         pilots(advice, columns, out);
         best(advice, columns, out);

@@ -30,6 +30,7 @@ public final class RehearsalText {
             weaknesses(report, columns, out);
             changes(report, columns, out);
         }
+        out.append('\n').append(Wrap.at(columns, "How often the limiter would be named: coldproof rehearse --limiters"));
         return out.toString();
     }
 
