@@ -41,7 +41,6 @@ final class LimiterSection {
             blocks.add(new Block.Points(answer.remarks()));
         }
         blocks.add(new Block.Prose("Next: " + answer.next()));
-        predictions(answer.predictions(), blocks);
         return new Section("limiter", "What holds the device back", blocks);
     }
 
@@ -63,14 +62,15 @@ final class LimiterSection {
     }
 
     /** One row for each change and quantity, one column for each explanation: what it predicted, and whether that was seen. */
-    private static void predictions(List<Prediction> predictions, List<Block> blocks) {
+    static Optional<Section> predictions(StudyContent content) {
+        List<Prediction> predictions = content.traces().limiter().map(LimiterAnswer::predictions).orElse(List.of());
         Map<List<String>, Map<Hypothesis, String>> rows = new LinkedHashMap<>();
         for (Prediction prediction : predictions) {
             rows.computeIfAbsent(List.of(LimiterText.name(prediction.levels()), prediction.change(), prediction.quantity(), prediction.observed()),
                     row -> new EnumMap<>(Hypothesis.class)).put(prediction.hypothesis(), prediction.predicted() + ": " + prediction.result().word());
         }
         if (rows.isEmpty()) {
-            return;
+            return Optional.empty();
         }
         List<Block.Column> columns = new ArrayList<>(List.of(Block.Column.words("from"), Block.Column.words("change"), Block.Column.words("quantity"), Block.Column.words("observed")));
         for (Hypothesis hypothesis : Hypothesis.values()) {
@@ -84,6 +84,7 @@ final class LimiterSection {
             }
             cells.add(line);
         });
-        blocks.add(new Block.Grid("What each explanation predicts of every change that was made, and whether it was seen", columns, cells));
+        return Optional.of(new Section("predictions", "What each explanation predicted", List.of(new Block.Grid(
+                "What each explanation of the limiter predicts of every change that was made, and whether it was seen", columns, cells))));
     }
 }

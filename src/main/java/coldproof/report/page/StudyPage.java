@@ -22,6 +22,7 @@ public final class StudyPage {
         sections.add(SafetySection.of(content));
         sections.add(TrialsSection.sessions(content));
         sections.add(TrialsSection.trials(content));
+        LimiterSection.predictions(content).ifPresent(sections::add);
         sections.add(new Section("method", "How it was judged, in plain words", MethodWords.of(content).stream().<Block>map(Block.Prose::new).toList()));
         sections.add(made(content));
         return new Page(content.plan().title(), content.plan().device(), sections);
