@@ -45,7 +45,7 @@ holder=$(sed -n 's/.*process: process \([0-9]*\) since.*/\1/p' "$work/out")
 kill -9 "$holder"
 wait
 "$coldproof" record --study "$s" -- true >"$work/out" 2>&1
-check "the lock of a killed process opens by itself" 0 $? 'trial 1 of 16' "$work/out"
+check "the lock of a killed process opens by itself" 0 $? 'trial 1 of' "$work/out"
 
 mount -o remount,ro "$medium"
 "$coldproof" record --study "$s" -- true >"$work/out" 2>&1
@@ -53,9 +53,9 @@ check "a read-only medium is said" 2 $? 'medium is read-only' "$work/out"
 "$coldproof" journal check "$s" >"$work/out" 2>&1
 check "a read-only medium can be read" 0 $? 'sound. 4 entries, 1 trial' "$work/out"
 "$coldproof" record --trials 2 --study "$s" --elsewhere "$spare/ro.jsonl" -- true >"$work/out" 2>&1
-check "work goes on elsewhere" 0 $? 'trial 3 of 16' "$work/out"
+check "work goes on elsewhere" 0 $? 'trial 3 of' "$work/out"
 "$coldproof" record --study "$s" --elsewhere "$spare/ro.jsonl" -- true >"$work/out" 2>&1
-check "and goes on there next time" 0 $? 'trial 4 of 16' "$work/out"
+check "and goes on there next time" 0 $? 'trial 4 of' "$work/out"
 mount -o remount,rw "$medium"
 "$coldproof" record --study "$s" --elsewhere "$spare/ro.jsonl" -- true >"$work/out" 2>&1
 check "what is elsewhere is to be brought in first" 2 $? 'journal merge' "$work/out"
@@ -65,7 +65,7 @@ count "nothing is lost or doubled by it" "$s" 4
 
 dd if=/dev/zero of="$medium/filler" bs=1k count=1000 2>/dev/null
 done=4 # the last page of the journal still has room for some entries
-while "$coldproof" record --study "$s" -- true >"$work/out" 2>&1 && [ "$done" -lt 16 ]; do
+while "$coldproof" record --study "$s" -- true >"$work/out" 2>&1 && [ "$done" -lt 24 ]; do
   done=$((done + 1))
 done
 "$coldproof" record --study "$s" -- true >"$work/out" 2>&1
