@@ -34,7 +34,7 @@ public final class LimiterJob {
     /**
      * Explains a study: its trials that have a trace.
      *
-     * @param mappings which column of the logs is which channel
+     * @param mappings which column of the logs is which channel; remembered in the study once the logs were read by them. None: as remembered
      * @param limits limits the maker states
      * @param tracesRead told after each trace how many were read
      * @throws Refused if no trial has a trace, or a trace is wrong
@@ -45,7 +45,11 @@ public final class LimiterJob {
             throw new Refused(Problem.of("no trial of this study has a trace", Place.named(study.folder().toString()), "telemetry of the trials",
                     "Record it with `coldproof record`, or name logs in a table: coldproof limiter --trials FILE.csv --trace-column trace --factor fan"));
         }
-        return Limiters.explain(trials(entries, mappings, tracesRead), limits);
+        List<LimiterTrial> trials = trials(entries, mappings.isEmpty() ? RememberedColumns.remembered(study.folder()) : mappings, tracesRead);
+        if (!mappings.isEmpty()) {
+            RememberedColumns.remember(study.folder(), mappings);
+        }
+        return Limiters.explain(trials, limits);
     }
 
     /** The trials of a study that have a trace, in the order run. */

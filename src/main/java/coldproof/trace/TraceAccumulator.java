@@ -24,6 +24,8 @@ public final class TraceAccumulator implements RowSink {
     private final int[][] counts;
     private final List<TraceRemark> remarks = new ArrayList<>();
     private final Tally[] tallies;
+    private final TraceUnit[] units; // by column, out of the records: this is the hot loop of a long log
+    private final Plausible[] plausible;
     private int entries;
     private long rowsEach = 1;
     private long rows;
@@ -41,10 +43,13 @@ public final class TraceAccumulator implements RowSink {
         sums = new double[width][FIRST_ROOM];
         counts = new int[width][FIRST_ROOM];
         tallies = new Tally[2 * width];
+        units = new TraceUnit[width];
+        plausible = new Plausible[width];
         for (int i = 0; i < width; i++) {
             MappedColumn column = map.columns().get(i);
-            Plausible plausible = Plausible.of(column.channel());
-            tallies[i] = new Tally("of \"" + column.name() + "\" is outside " + plausible.text() + ": taken for missing");
+            units[i] = column.unit();
+            plausible[i] = Plausible.of(column.channel());
+            tallies[i] = new Tally("of \"" + column.name() + "\" is outside " + plausible[i].text() + ": taken for missing");
             tallies[width + i] = new Tally("of \"" + column.name() + "\" is no number: taken for missing");
         }
     }
@@ -69,9 +74,8 @@ public final class TraceAccumulator implements RowSink {
         int at = entry(line);
         seconds[at] += (time - firstTime - seconds[at]) / ++rowsIn[at];
         for (int i = 0; i < width; i++) {
-            MappedColumn column = map.columns().get(i);
-            double value = column.unit().toInside(values[i + 1]);
-            if (Plausible.of(column.channel()).contains(value)) {
+            double value = units[i].toInside(values[i + 1]);
+            if (plausible[i].contains(value)) {
                 sums[i][at] += value;
                 counts[i][at]++;
             } else if (!Double.isNaN(value)) {

@@ -23,7 +23,7 @@ final class LimiterVerb implements Verb {
         Options.value(spec, "--better", "higher|lower", "Which way of the metric is good (default: higher).");
         Options.value(spec, "--session", "COLUMN", "The column of the session (default: session).");
         Options.value(spec, "--order", "COLUMN", "The column of the run order (default: order).");
-        Options.values(spec, "--map", "CHANNEL=COLUMN", "Say which column of the logs a channel is; may stand several times.");
+        Options.values(spec, "--map", "CHANNEL=COLUMN", "Say which column of the logs a channel is; may stand several times. A study remembers it.");
         Options.value(spec, "--temperature-limit", "TEMPERATURE", "The die's limit as the maker states it (default: found from the data).");
         Options.value(spec, "--power-limit", "POWER", "The long-term limit of package power likewise.");
         Options.value(spec, "--clock-limit", "CLOCK", "The highest clock likewise.");
