@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
 /** Reads the answers of a guided plan. */
 final class GuideAnswers {
     private static final int USUAL_TRIALS = 4;
-    private static final int MOST = 200;
+    private static final int MOST = 60; // of each level: beyond it nobody sits at a bench by hand, and a table of sizes must be there at once
     private static final Errors ERRORS = new Errors(0.05, 0.1);
     private final Map<GuideStep, String> answers;
 
@@ -178,8 +178,16 @@ final class GuideAnswers {
     }
 
     String recommendedSize() {
-        int perLevel = Math.max(2, Math.min(MOST, RunsJob.perLevelFor(kind(), change(), claim(), percent(GuideStep.MATTERS, 0.01, 500), noise(), USUAL_TRIALS)));
+        double matters = percent(GuideStep.MATTERS, 0.01, 500);
+        int perLevel = isHopeless(matters) ? MOST : Math.max(2, Math.min(MOST, RunsJob.perLevelFor(kind(), change(), claim(), matters, noise(), USUAL_TRIALS)));
         return change() == Change.PER_SESSION ? perLevel + " " + USUAL_TRIALS : Integer.toString(perLevel);
+    }
+
+    /** Whether the noise is so large that an exact search would look at numbers nobody can run: by the normal approximation, n = 2 (1.96 + 1.28)^2 (sd / d)^2. */
+    private boolean isHopeless(double mattersPercent) {
+        double spread = noise().map(noise -> Math.hypot(noise.runCvPercent() / Math.sqrt(USUAL_TRIALS), noise.sessionCvPercent())).orElse(0.0);
+        double normal = 2 * 3.24 * 3.24 * Math.pow(spread / mattersPercent, 2);
+        return normal > 4.0 * MOST;
     }
 
     /** Sizes around the recommended one. */

@@ -52,6 +52,8 @@ class MutatedAnswersTest {
         private int left;
         private long asked = System.nanoTime();
         private double slowest;
+        private String slowestAnswer = "";
+        private String last = "";
 
         Mutated(long seed, List<String> usual, int answers, StringWriter out) {
             random = new SplittableRandom(seed);
@@ -64,10 +66,13 @@ class MutatedAnswersTest {
         @Override
         public java.util.Optional<String> ask(String prompt) {
             out.print(prompt);
-            slowest = Math.max(slowest, (System.nanoTime() - asked) / 1e9);
+            double took = (System.nanoTime() - asked) / 1e9;
+            slowestAnswer = took > slowest ? last : slowestAnswer;
+            slowest = Math.max(slowest, took);
             asked = System.nanoTime();
             String plain = usual.get(random.nextInt(usual.size()));
             String line = random.nextInt(3) == 0 ? plain : mutation.of(plain);
+            last = prompt + line;
             return left-- > 0 ? java.util.Optional.of(line.replace('\n', ' ').replace('\r', ' ')) : java.util.Optional.empty();
         }
 
@@ -115,6 +120,6 @@ class MutatedAnswersTest {
         String text = said.toString();
         assertFalse(text.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' || c == 0x7f || c == 0x202e || c == 0x85), () -> "a control character: "
                 + text.chars().filter(c -> c < ' ' && c != '\n').boxed().toList());
-        assertTrue(lines.slowest < BUSY * LONGEST_SECONDS, () -> "an answer took " + lines.slowest + " s");
+        assertTrue(lines.slowest < BUSY * LONGEST_SECONDS, () -> "an answer took " + lines.slowest + " s: " + lines.slowestAnswer);
     }
 }
