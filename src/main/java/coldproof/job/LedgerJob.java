@@ -70,7 +70,7 @@ public final class LedgerJob {
                     workload.unit() + ", " + workload.better().word() + " is better", "Name another study, or correct the workload.");
         }
         levels.forEach((factor, level) -> requireLevel(view, factor, level));
-        List<Trial> trials = view.state().trials().stream().filter(trial -> trial.recorded().levels().entrySet().containsAll(levels.entrySet())).toList();
+        List<Trial> trials = view.scored().stream().filter(trial -> trial.recorded().levels().entrySet().containsAll(levels.entrySet())).toList();
         if (trials.isEmpty()) {
             throw refused("no trial of it has " + levels, "a condition that was run", "Correct the condition, or leave it out for all trials.");
         }

@@ -55,7 +55,7 @@ public final class LimiterJob {
     /** The trials of a study that have a trace, in the order run. */
     static List<LimiterTable.Entry> entries(StudyView study) {
         List<LimiterTable.Entry> entries = new ArrayList<>();
-        for (Trial trial : study.state().trials()) {
+        for (Trial trial : study.scored()) {
             trial.recorded().trace().ifPresent(trace -> entries.add(entry(study, trial, trace)));
         }
         return entries;

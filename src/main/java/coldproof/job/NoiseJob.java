@@ -38,7 +38,7 @@ public final class NoiseJob {
     private static List<NoiseTrial> trials(StudyView study) {
         boolean sessions = study.plan().layout().kind() == coldproof.plan.Layout.Kind.SESSIONS;
         List<NoiseTrial> trials = new ArrayList<>();
-        for (Trial trial : study.state().trials()) {
+        for (Trial trial : study.scored()) {
             String session = sessions ? Integer.toString(trial.recorded().session()) : "";
             trials.add(new NoiseTrial(condition(trial.recorded().levels()), session, trial.score()));
         }

@@ -9,7 +9,9 @@ import coldproof.plan.Plan;
 import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
 import coldproof.plan.Scheduler;
+import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
+import coldproof.quantity.Refused;
 import coldproof.reason.checklist.Checklist;
 import coldproof.reason.verdict.Observation;
 import coldproof.study.Deviation;
@@ -93,6 +95,26 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         return Checklist.nextTrial(sheet, state);
     }
 
+    /**
+     * The trials that count, each with a score that has a logarithm. A journal written by another program may hold others.
+     *
+     * @throws Refused if one has not
+     */
+    List<Trial> scored() {
+        List<Problem> problems = new ArrayList<>();
+        for (Trial trial : state.trials()) {
+            if (!(trial.score() > 0)) {
+                problems.add(Problem.of("the score of trial " + trial.position() + " is " + trial.score() + " (entry " + trial.sequence() + ")",
+                        Place.named(folder.resolve("journal.jsonl").toString()), "a number above 0, because changes are ratios",
+                        "Take it back with: coldproof log --undo REASON, or compare with another copy of the journal."));
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+        return state.trials();
+    }
+
     /** The trials that count, as the verdict sees them; other factors with several levels are adjusted for. */
     public List<Observation> observations() {
         List<Factor> others = plan.factors().stream().filter(factor -> factor.levels().size() > 1 && !factor.name().equals(plan.compare().factor())).toList();
@@ -100,7 +122,7 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         sheet.positions().forEach(position -> pairs.put(position.number(), position.pair()));
         List<Observation> observations = new ArrayList<>();
         boolean sessions = plan.layout().kind() == coldproof.plan.Layout.Kind.SESSIONS;
-        for (Trial trial : state.trials()) {
+        for (Trial trial : scored()) {
             TrialRecorded recorded = trial.recorded();
             int pair = pairs.getOrDefault(recorded.position(), 0);
             List<String> adjust = others.stream().map(factor -> recorded.levels().getOrDefault(factor.name(), "")).toList();

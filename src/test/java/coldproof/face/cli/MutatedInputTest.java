@@ -112,6 +112,18 @@ class MutatedInputTest {
         }
     }
 
+    /** Found by mutation: a journal with right checksums and a score that has no logarithm. */
+    @Test
+    void aForgedScoreBelowZeroIsRefusedByWhatNeedsItsLogarithm() throws IOException {
+        String negative = journal.replaceFirst("\"score\":6", "\"score\":-6");
+        write("plan.yaml", plans.get(ReadyPlans.names().indexOf("fan-alternating")));
+        String study = write("journal.jsonl", new Mutation(new SplittableRandom(1)).relinked(negative)).getParent().toString();
+        assertTrue(survives("negative", "", "journal", "check", "--study", study).status() == ExitStatus.DONE);
+        for (String verb : new String[] {"verdict", "noise", "report"}) {
+            assertTrue(survives("negative", "", verb, "--study", study).status() == ExitStatus.WRONG_INPUT, verb);
+        }
+    }
+
     @Test
     void mutatedPlansAreReadOrRefused() throws IOException {
         plans(250, 1);

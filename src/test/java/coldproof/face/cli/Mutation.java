@@ -88,13 +88,19 @@ final class Mutation {
      */
     String forged(String journal) {
         StringBuilder out = new StringBuilder();
+        for (String line : journal.split("\n")) {
+            int end = line.indexOf(",\"prev\":\"");
+            out.append(random.nextInt(6) == 0 ? of(line.substring(0, end)).replace("\n", " ") : line.substring(0, end)).append(line.substring(end)).append('\n');
+        }
+        return relinked(out.toString());
+    }
+
+    /** The same lines with the checksums that their content asks for. */
+    String relinked(String journal) {
+        StringBuilder out = new StringBuilder();
         String previous = "0".repeat(16);
         for (String line : journal.split("\n")) {
-            String content = line.substring(0, line.indexOf(",\"prev\":\""));
-            if (random.nextInt(6) == 0) {
-                content = of(content).replace("\n", " ");
-            }
-            String covered = content + ",\"prev\":\"" + previous + "\"";
+            String covered = line.substring(0, line.lastIndexOf(",\"prev\":\"")) + ",\"prev\":\"" + previous + "\"";
             previous = sum(covered);
             out.append(covered).append(",\"sum\":\"").append(previous).append("\"}\n");
         }
