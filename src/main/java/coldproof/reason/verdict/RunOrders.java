@@ -57,7 +57,7 @@ public final class RunOrders {
             case PAIRS -> pairs(question, arrangement);
             case TRIALS -> trials(question, arrangement);
         };
-        return test.map(found -> found.test(Effort.STANDARD, chance)).map(RunOrders::outcome);
+        return test.map(found -> found.test(Effort.forTrials(Math.max(1, arrangement.trials().size())), chance)).map(RunOrders::outcome);
     }
 
     private static Randomisation outcome(RandomisationResult result) {
