@@ -57,6 +57,45 @@ public record Sequences(Map<String, Integer> counts, Order order) {
         return order == Order.RANDOMISED || furthest <= tolerance(places.length, seen);
     }
 
+    /**
+     * How many orders of two levels the set has, counted by the sums their places can have instead of one by one.
+     *
+     * @return a whole number, exact below 2^53
+     * @throws IllegalStateException if there are not two levels
+     */
+    public double countOfTwo() {
+        List<Integer> each = List.copyOf(counts.values());
+        if (each.size() != 2) {
+            throw new IllegalStateException("two levels are counted, not " + each.size());
+        }
+        int length = length();
+        int chosen = each.get(1);
+        int total = length * (length - 1) / 2;
+        double[][] ways = new double[chosen + 1][total + 1]; // ways to give so many places with such a sum to the second level
+        ways[0][0] = 1;
+        for (int place = 0; place < length; place++) {
+            for (int many = Math.min(chosen, place + 1); many > 0; many--) {
+                for (int sum = total; sum >= place; sum--) {
+                    ways[many][sum] += ways[many - 1][sum - place];
+                }
+            }
+        }
+        double allowed = 0;
+        int[] seen = {each.get(0), chosen};
+        for (int sum = 0; sum <= total; sum++) {
+            boolean within = order == Order.RANDOMISED
+                    || Math.abs((double) sum / chosen - (double) (total - sum) / seen[0]) <= tolerance(length, seen);
+            allowed += within ? ways[chosen][sum] - (isSeparated(sum, chosen, length) ? 1 : 0) : 0;
+        }
+        return allowed;
+    }
+
+    /** Whether the one order with this sum has a level wholly before the other; with one place for each there is no other order. */
+    private static boolean isSeparated(int sum, int chosen, int length) {
+        int least = chosen * (chosen - 1) / 2;
+        return length > 2 && (sum == least || sum == least + chosen * (length - chosen));
+    }
+
     /** From the counts seen, not from the map: millions of orders are asked about when all are gone through. */
     private static double tolerance(int length, int[] seen) {
         int smallest = Integer.MAX_VALUE;

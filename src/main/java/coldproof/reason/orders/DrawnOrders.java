@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** What the scheduler draws from, told to the mathematics of randomisation. */
 public final class DrawnOrders {
@@ -89,11 +90,19 @@ public final class DrawnOrders {
         counts.put("against", against);
         Sequences sequences = new Sequences(counts, order);
         int[] places = new int[baseline + against];
-        return isAgainst -> {
-            for (int i = 0; i < places.length; i++) {
-                places[i] = isAgainst[i] ? 1 : 0;
+        return new Restriction() {
+            @Override
+            public boolean allows(boolean[] isAgainst) {
+                for (int i = 0; i < places.length; i++) {
+                    places[i] = isAgainst[i] ? 1 : 0;
+                }
+                return sequences.allows(places);
             }
-            return sequences.allows(places);
+
+            @Override
+            public OptionalDouble allowed(int ofBaseline, int ofAgainst) {
+                return OptionalDouble.of(sequences.countOfTwo());
+            }
         };
     }
 

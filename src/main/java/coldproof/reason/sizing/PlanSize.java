@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.SplittableRandom;
 
 /** What a plan can see, how long it takes, and what its wanted power would take. */
@@ -62,7 +63,7 @@ public final class PlanSize {
         if (size.power() < plan.errors().power() - 1e-9) {
             warnings.add(new Warning("power-below-wanted", "As laid out, a change of " + plan.mattersPercent() + " % is found "
                     + Math.round(100 * size.power()) + " times in 100; wanted are " + Math.round(100 * plan.errors().power()) + "."
-                    + needed.map(n -> " That would take " + n.perLevel() + ".").orElse("")));
+                    + needed.map(n -> " That would take " + n.perLevel().stream().map(String::valueOf).collect(Collectors.joining(" + ")) + ".").orElse("")));
         }
         size.warnings().stream().filter(warning -> warnings.stream().noneMatch(w -> w.code().equals(warning.code()))).forEach(warnings::add);
         return new SizingAnswer(Optional.of(size), needed, minutes, warnings, plan.mattersPercent(), plan.errors().power());

@@ -9,7 +9,7 @@ import java.util.Arrays;
  */
 final class GroupSpace implements AssignmentSpace {
     private static final int MOST_PLACES = 44; // two halves of 2^22 sums: 64 MB
-    private static final double MOST_TO_GO_THROUGH = 2e7;
+    private static final double MOST_TO_GO_THROUGH = 1e7;
 
     private final double[] values;
     private final double[] slopes;

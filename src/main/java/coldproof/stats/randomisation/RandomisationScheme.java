@@ -1,6 +1,7 @@
 package coldproof.stats.randomisation;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What a plan's randomisation can show at best, known before there are data.
@@ -53,6 +54,10 @@ public record RandomisationScheme(double assignments, double smallestP, boolean 
         }
         if (restriction == Restriction.NOT_SEPARATED) {
             return of(n <= 2 ? all : all - 2, mirrored, true);
+        }
+        OptionalDouble known = restriction.allowed(baseline, against);
+        if (known.isPresent() && known.getAsDouble() > 0) {
+            return of(known.getAsDouble(), mirrored, true);
         }
         if (all > MOST_TO_GO_THROUGH) {
             return of(all, mirrored, false);

@@ -1,5 +1,7 @@
 package coldproof.stats.randomisation;
 
+import java.util.OptionalDouble;
+
 /** Which orders of the two levels the plan would have drawn; all allowed orders are equally likely. */
 @FunctionalInterface
 public interface Restriction {
@@ -18,6 +20,16 @@ public interface Restriction {
      * @param isAgainst for each place in order whether it has the level that is compared with the baseline; must not be changed
      */
     boolean allows(boolean[] isAgainst);
+
+    /**
+     * How many orders it allows, where that is known without going through them; it then allows the mirror image of each too.
+     *
+     * @param baseline places of the baseline, 1 or more
+     * @param against places of the other level, 1 or more
+     */
+    default OptionalDouble allowed(int baseline, int against) {
+        return OptionalDouble.empty();
+    }
 
     private static boolean isMixed(boolean[] isAgainst) {
         int changes = 0;
