@@ -39,10 +39,11 @@ public final class Main {
         boolean colour = interactive && System.getenv("NO_COLOR") == null && !Arrays.asList(arguments).contains("--no-color");
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         int status;
-        if (CONSOLE_OPTIONS.containsAll(Arrays.asList(arguments))) {
+        Optional<Path> opened = opened(arguments);
+        if (opened.isPresent()) {
             boolean plain = Arrays.asList(arguments).contains("--plain");
-            status = interactive ? TerminalConsole.run(new CommandLineDesk(colour), Machine.atHand(), Path.of(""), colour, plain)
-                    : Console.piped(new CommandLineDesk(false), Machine.atHand(), Path.of(""), Lines.of(in, out, WIDTH, false));
+            status = interactive ? TerminalConsole.run(new CommandLineDesk(colour), Machine.atHand(), opened.get(), colour, plain)
+                    : Console.piped(new CommandLineDesk(false), Machine.atHand(), opened.get(), Lines.of(in, out, WIDTH, false));
         } else {
             Optional<Screens> screens = interactive ? Optional.of(new LateScreens(colour)) : Optional.empty();
             status = new CommandLineFace(new Streams(in, out, err, interactive, WIDTH, colour), screens).run(arguments);
@@ -53,6 +54,20 @@ public final class Main {
         out.flush();
         err.flush();
         System.exit(status);
+    }
+
+    /** The folder on which the console opens: no verb among the words, only options of the console. */
+    private static Optional<Path> opened(String[] arguments) {
+        Path folder = Path.of("");
+        for (int i = 0; i < arguments.length; i++) {
+            if (arguments[i].equals("--study") && i + 1 < arguments.length) {
+                i++;
+                folder = Path.of(arguments[i]);
+            } else if (!CONSOLE_OPTIONS.contains(arguments[i])) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(folder);
     }
 
     /** Since Java 22 there is a console without a terminal too, and a method that tells them apart. */

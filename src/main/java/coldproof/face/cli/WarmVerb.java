@@ -26,6 +26,11 @@ final class WarmVerb implements Verb {
         {"report"}, {"journal", "check"}, {"log"},
     };
 
+    /** A study that begins. */
+    private static final String[][] FRESH_WALKS = {
+        {"plan", "new", "--from", "chilled-air"}, {"plan", "check"}, {"plan", "freeze"}, {"schedule"}, {"plan", "show"}, {"log"}, {"verdict"}, {"verdict", "--json"},
+    };
+
     @Override
     public void describe(CommandSpec spec) {}
 
@@ -41,6 +46,12 @@ final class WarmVerb implements Verb {
             for (String[] words : STUDY_WALKS) {
                 List<String> all = new ArrayList<>(Arrays.asList(words));
                 all.addAll(List.of("--study", study.folder().toString()));
+                face.run(all.toArray(String[]::new));
+            }
+            String fresh = study.folder().resolveSibling("fresh").toString();
+            for (String[] words : FRESH_WALKS) {
+                List<String> all = new ArrayList<>(Arrays.asList(words));
+                all.addAll(List.of("--study", fresh));
                 face.run(all.toArray(String[]::new));
             }
             face.run("trace", study.folder().resolve("traces").resolve("trial-001.csv").toString());
