@@ -24,7 +24,6 @@ import java.util.Optional;
 
 /** Where the program starts: with words it is a command line, without it is the console. */
 public final class Main {
-    private static final int WIDTH = 80;
     private static final List<String> CONSOLE_OPTIONS = List.of("--no-color", "--plain");
 
     private Main() {}
@@ -43,10 +42,11 @@ public final class Main {
         if (opened.isPresent()) {
             boolean plain = Arrays.asList(arguments).contains("--plain");
             status = interactive ? TerminalConsole.run(new CommandLineDesk(colour), Machine.atHand(), opened.get(), colour, plain)
-                    : Console.piped(new CommandLineDesk(false), Machine.atHand(), opened.get(), Lines.of(in, out, WIDTH, false));
+                    : Console.piped(new CommandLineDesk(false), Machine.atHand(), opened.get(), Lines.of(in, out, Streams.USUAL_COLUMNS, false));
         } else {
             Optional<Screens> screens = interactive ? Optional.of(new LateScreens(colour)) : Optional.empty();
-            status = new CommandLineFace(new Streams(in, out, err, interactive, WIDTH, colour), screens).run(arguments);
+            int columns = Streams.columns(interactive, Optional.ofNullable(System.getenv("COLUMNS")));
+            status = new CommandLineFace(new Streams(in, out, err, interactive, columns, colour), screens).run(arguments);
             if (arguments[0].equals("warm")) {
                 TerminalConsole.warm(new CommandLineDesk(false), Machine.atHand());
             }

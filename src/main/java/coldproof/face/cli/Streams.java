@@ -2,6 +2,7 @@ package coldproof.face.cli;
 
 import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.util.Optional;
 
 /**
  * Where words come from and go to.
@@ -13,4 +14,20 @@ import java.io.PrintWriter;
  * @param columns width to write for
  * @param colour whether colour may be used
  */
-public record Streams(BufferedReader in, PrintWriter out, PrintWriter err, boolean interactive, int columns, boolean colour) {}
+public record Streams(BufferedReader in, PrintWriter out, PrintWriter err, boolean interactive, int columns, boolean colour) {
+    /** Width where nothing better is known. */
+    public static final int USUAL_COLUMNS = 80;
+    private static final int FEWEST_COLUMNS = 40;
+    private static final int MOST_COLUMNS = 200; // longer lines are hard to follow
+
+    /**
+     * The width to write for.
+     *
+     * @param interactive whether a person sits at a terminal; a pipe or file always gets the usual width, so that it can be compared
+     * @param said what the environment says the terminal has; counts as long as it is a whole number from 40 to 200
+     */
+    public static int columns(boolean interactive, Optional<String> said) {
+        return said.filter(text -> interactive && text.strip().matches("[0-9]{2,3}")).map(text -> Integer.parseInt(text.strip()))
+                .filter(columns -> columns >= FEWEST_COLUMNS && columns <= MOST_COLUMNS).orElse(USUAL_COLUMNS);
+    }
+}
