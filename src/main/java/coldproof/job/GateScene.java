@@ -73,10 +73,13 @@ final class GateScene {
         return overlaid(checks(session));
     }
 
-    /** The same for the session at hand, with what was taken at the gate since and held it shut: leaving a reading out opens nothing. */
+    /**
+     * The same for the session at hand, with what was taken at the gate since the session before and held it shut: neither leaving a reading out
+     * nor opening the session by a skip opens the gate.
+     */
     private SafetyScene current() {
-        long since = view.state().sessions().stream().map(session -> openNow() ? session.openedBy() : session.closedBy().orElse(session.openedBy()))
-                .mapToLong(Entry::sequence).max().orElse(0);
+        long since = view.state().sessions().stream().filter(session -> session.number() != position.session())
+                .mapToLong(session -> session.closedBy().orElse(session.openedBy()).sequence()).max().orElse(0);
         SortedMap<Long, Map<String, Observed>> all = checks(position.session());
         view.state().cautionsShown().stream().filter(shown -> shown.sequence() > since)
                 .forEach(shown -> all.put(shown.sequence(), shown.event().conditions()));

@@ -79,8 +79,8 @@ final class LogSafety {
     }
 
     private void look() {
-        SafetyGate.Standing found = SafetyGate.look(study, rules(), position, Phase.RUNNING, pass(Optional.empty(), opening ? pending() : List.of()), now());
-        standing = opening ? new SafetyGate.Standing(found.stops(), List.of()) : found;
+        standing = opening ? SafetyGate.beforeOpening(study, rules(), position, Phase.RUNNING, pass(Optional.empty(), pending()), now())
+                : SafetyGate.look(study, rules(), position, Phase.RUNNING, pass(Optional.empty(), List.of()), now());
     }
 
     private SafetyGate.Pass pass(Optional<String> by, List<Taken> taken) {

@@ -96,6 +96,19 @@ public final class SafetyGate {
     }
 
     /**
+     * Looks at the gate of a session that is about to be opened. Only its stops count yet; each is noted in the journal with the readings, so
+     * that it still holds for whoever comes back later, until it is measured to be over.
+     *
+     * @param safety the rules in force, read once: {@link StudyRules#of(StudyView)}
+     * @throws Refused if a reading cannot be true, a rule that never is is set aside, or the stop could not be written
+     */
+    public static Standing beforeOpening(BenchStudy study, StudySafety safety, Position position, Phase phase, Pass pass, Instant now) {
+        Judged judged = new Judged(study, safety, position, phase, pass, now);
+        judged.journal.shown(judged.standing.stops, judged.scene.now());
+        return new Standing(judged.standing.stops, List.of());
+    }
+
+    /**
      * Judges the part of the job about to begin.
      *
      * @param study open for writing

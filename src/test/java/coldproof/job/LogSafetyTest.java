@@ -120,4 +120,42 @@ class LogSafetyTest {
             assertTrue(says(log, "STOP: NO CHARGING"), log.question().safety()::toString);
         }
     }
+
+    @Test
+    void aStopAtTheOpeningStaysUntilItIsMeasuredToBeOver() {
+        TestBench bench = new TestBench(folder, TestBench.WINTER_PLAN);
+        try (LogJob log = bench.log()) {
+            until(log, Ask.OPEN_SESSION, "-25");
+            log.answer("");
+            assertTrue(says(log, "STOP: Below the usual storage range"), log.question().safety()::toString);
+        }
+        try (LogJob log = bench.log()) {
+            until(log, Ask.OPEN_SESSION, "");
+            log.answer("");
+            assertTrue(says(log, "STOP: Below the usual storage range"), "not reading the air again must not lift it");
+            assertTrue(state().sessions().isEmpty());
+        }
+        try (LogJob log = bench.log()) {
+            until(log, Ask.OPEN_SESSION, "-6");
+            log.answer("");
+            assertEquals(1, state().sessions().size());
+            assertTrue(log.question().safety().stream().noneMatch(line -> line.startsWith("STOP")), log.question().safety()::toString);
+        }
+        assertEquals(1, state().cautionsShown().stream().filter(shown -> shown.event().rule().equals("below-storage-range")).count());
+    }
+
+    @Test
+    void skippingATrialDoesNotLiftAStopAtTheOpening() {
+        TestBench bench = new TestBench(folder, TestBench.WINTER_PLAN);
+        try (LogJob log = bench.log()) {
+            until(log, Ask.OPEN_SESSION, "-25");
+            log.answer("");
+            log.answer("skip too cold");
+            assertEquals(1, state().sessions().size(), "a skip opens the session it belongs to");
+            assertEquals(Ask.SAFETY, log.question().ask());
+            assertTrue(says(log, "STOP: Below the usual storage range"), log.question().safety()::toString);
+            log.answer("air -6 °C");
+            assertTrue(log.question().safety().stream().noneMatch(line -> line.startsWith("STOP")), log.question().safety()::toString);
+        }
+    }
 }
