@@ -1,7 +1,7 @@
 package coldproof.job;
 
 import coldproof.machine.WorkloadProcess;
-import coldproof.machine.sensors.LiveSensors;
+import coldproof.machine.sensors.MachineSensors;
 import coldproof.plan.Position;
 import coldproof.plan.Workload;
 import coldproof.quantity.Place;
@@ -61,11 +61,11 @@ public final class RecordJob {
      *     trial is recorded then
      */
     public static Optional<Recorded> next(BenchStudy study, Machine machine, Request request, SafetyGate.Pass pass, Consumer<String> remarks) {
-        return next(study, machine, request, pass, remarks, LiveSensors.atHand());
+        return next(study, machine, request, pass, remarks, MachineSensors.atHand());
     }
 
     /** The same with these sensors. */
-    static Optional<Recorded> next(BenchStudy study, Machine machine, Request request, SafetyGate.Pass pass, Consumer<String> remarks, LiveSensors sensors) {
+    static Optional<Recorded> next(BenchStudy study, Machine machine, Request request, SafetyGate.Pass pass, Consumer<String> remarks, MachineSensors sensors) {
         Optional<Position> next = study.view().next();
         if (next.isEmpty()) {
             return Optional.empty();
@@ -75,12 +75,12 @@ public final class RecordJob {
         Workload workload = study.view().plan().workload();
         List<String> command = command(request, workload, position, study);
         Optional<Pattern> pattern = request.scorePattern().or(workload::scorePattern).map(RecordJob::pattern);
-        AbortWatch watch = new AbortWatch(study.view().plan().abort(), sensors);
+        AbortWatch watch = new AbortWatch(study.view().plan().abort(), sensors.live());
         watch.unwatched().forEach(remarks);
         watch.broken().ifPresent(broken -> aborted(study, position, broken, "was not started"));
         study.openSessionOf(position);
         OffsetDateTime started = OffsetDateTime.now(machine.wall());
-        TrialTelemetry telemetry = TrialTelemetry.start(study.view().folder(), position.number(), remarks);
+        TrialTelemetry telemetry = TrialTelemetry.start(sensors, study.view().folder(), position.number(), remarks);
         WorkloadProcess.Run run = measured(telemetry, () -> run(command, study.view().folder(), request.atMostSeconds(), watch));
         run.stopped().ifPresent(broken -> aborted(study, position, broken, "was stopped after " + Math.round(run.elapsedSeconds()) + " s"));
         if (run.timedOut()) {

@@ -1,5 +1,6 @@
 package coldproof.job;
 
+import coldproof.machine.sensors.MachineSensors;
 import coldproof.machine.sensors.SensorLog;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,11 +30,11 @@ final class TrialTelemetry {
         this.remarks = remarks;
     }
 
-    static TrialTelemetry start(Path folder, int trial, Consumer<String> remarks) {
+    static TrialTelemetry start(MachineSensors sensors, Path folder, int trial, Consumer<String> remarks) {
         String name = free(folder, trial);
         try {
             Files.createDirectories(folder.resolve(FOLDER));
-            return new TrialTelemetry(folder, name, Optional.of(SensorLog.start(folder.resolve(name))), remarks);
+            return new TrialTelemetry(folder, name, Optional.of(sensors.log(folder.resolve(name))), remarks);
         } catch (IOException failed) {
             remarks.accept("no telemetry: " + folder.resolve(name) + " cannot be written (" + failed.getMessage() + ")");
             return new TrialTelemetry(folder, name, Optional.empty(), remarks);

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldproof.machine.sensors.LiveSensors;
+import coldproof.machine.sensors.MachineSensors;
 import coldproof.quantity.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -60,7 +60,7 @@ class AbortWatchTest {
 
     private Optional<RecordJob.Recorded> run(BenchStudy study, List<String> remarks, String... command) {
         RecordJob.Request request = new RecordJob.Request(List.of(command), Optional.empty(), 60);
-        return RecordJob.next(study, Machine.atHand(), request, SafetyGate.Pass.NOTHING, remarks::add, new LiveSensors(sensors));
+        return RecordJob.next(study, Machine.atHand(), request, SafetyGate.Pass.NOTHING, remarks::add, new MachineSensors(sensors, 1));
     }
 
     @ParameterizedTest(name = "die {0} m°C, charge {1} %, cell {2} dK, {3}: {4}")

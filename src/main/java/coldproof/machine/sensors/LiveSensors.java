@@ -17,16 +17,9 @@ public final class LiveSensors {
     private final List<Sensor> sensors;
     private final List<Path> batteries;
 
-    /** Sensors below a root folder that holds {@code sys/class}. */
-    public LiveSensors(Path root) {
-        LinuxSensors linux = new LinuxSensors(root).find();
+    LiveSensors(LinuxSensors linux) {
         sensors = linux.found().stream().filter(sensor -> WATCHED.contains(sensor.channel())).toList();
         batteries = linux.batteryFolders();
-    }
-
-    /** The sensors of this machine. */
-    public static LiveSensors atHand() {
-        return new LiveSensors(Path.of("/"));
     }
 
     /**

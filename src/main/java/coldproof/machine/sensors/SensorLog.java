@@ -1,29 +1,21 @@
 package coldproof.machine.sensors;
 
-import coldproof.trace.Channel;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.OptionalDouble;
 
-/** Writes what the sensors say into a file, once a second, on a thread of its own, until it is closed. */
+/** Writes what the sensors say into a file, usually once a second, on a thread of its own, until it is closed. */
 public final class SensorLog implements AutoCloseable {
-    private static final long EVERY_NANOS = 1_000_000_000L;
-
     private final List<Sensor> sensors;
     private final List<String> missing;
     private final BufferedWriter out;
     private final Thread thread;
     private final long began = System.nanoTime();
-    private final Map<Channel, Double> latest = new EnumMap<>(Channel.class);
+    private final long everyNanos;
     private final Object pause = new Object();
     private volatile boolean stopped;
     private boolean finished;
@@ -31,9 +23,10 @@ public final class SensorLog implements AutoCloseable {
     private volatile int rows;
     private long busyNanos;
 
-    private SensorLog(LinuxSensors sensors, Path file) throws IOException {
+    private SensorLog(LinuxSensors sensors, Path file, double everySeconds) throws IOException {
         this.sensors = sensors.found();
         this.missing = sensors.missing();
+        this.everyNanos = Math.round(everySeconds * 1e9);
         out = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         StringBuilder heading = new StringBuilder("time [s]");
         this.sensors.forEach(sensor -> heading.append(',').append(sensor.heading().replace(',', ' ').replace('"', ' ')));
@@ -48,7 +41,8 @@ public final class SensorLog implements AutoCloseable {
      * @param rows rows written
      * @param columns headings of the sensors
      * @param missing what is not there, a sentence each
-     * @param costShare share of one processor that reading and writing took, by the time it lasted
+     * @param costShare share of the time it lasted that was spent reading and writing, in [0, 1]: at most so much of one processor, since
+     *     waiting for a processor or a drive is in it
      */
     public record Report(int rows, List<String> columns, List<String> missing, double costShare) {
         /** Copies. */
@@ -58,41 +52,17 @@ public final class SensorLog implements AutoCloseable {
         }
     }
 
-    /**
-     * Begins a log of the machine at hand.
-     *
-     * @param file a new file
-     * @throws IOException if it cannot be made
-     */
-    public static SensorLog start(Path file) throws IOException {
-        return start(Path.of("/"), file);
-    }
-
-    /** Begins a log of the sensors below another root; for tests. */
-    static SensorLog start(Path root, Path file) throws IOException {
-        SensorLog log = new SensorLog(new LinuxSensors(root).find(), file);
+    static SensorLog start(LinuxSensors sensors, Path file, double everySeconds) throws IOException {
+        SensorLog log = new SensorLog(sensors, file, everySeconds);
         log.thread.start();
         return log;
-    }
-
-    /** Whether any sensor was found. */
-    public boolean hasSensors() {
-        return !sensors.isEmpty();
-    }
-
-    /** The last reading of a channel, of several sensors the highest; empty when there is none. */
-    public OptionalDouble latest(Channel channel) {
-        synchronized (latest) {
-            Double value = latest.get(channel);
-            return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
-        }
     }
 
     private void sample() {
         long next = began;
         while (!stopped && failure == null) {
             row();
-            next = Math.max(next + EVERY_NANOS, System.nanoTime()); // late is late: no two rows in a hurry
+            next = Math.max(next + everyNanos, System.nanoTime()); // late is late: no two rows in a hurry
             sleepUntil(next);
         }
     }
@@ -114,18 +84,12 @@ public final class SensorLog implements AutoCloseable {
         long from = System.nanoTime();
         double seconds = (from - began) / 1e9;
         StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%.3f", seconds));
-        Map<Channel, Double> now = new EnumMap<>(Channel.class);
         for (Sensor sensor : sensors) {
             double value = sensor.read(seconds);
             line.append(',');
             if (!Double.isNaN(value)) {
                 line.append(number(value));
-                now.merge(sensor.channel(), value, Math::max);
             }
-        }
-        synchronized (latest) {
-            latest.clear();
-            latest.putAll(now);
         }
         try {
             out.write(line.append('\n').toString());
@@ -164,17 +128,12 @@ public final class SensorLog implements AutoCloseable {
         if (failure != null) {
             throw failure;
         }
-        List<String> columns = new ArrayList<>(sensors.stream().map(Sensor::heading).toList());
+        List<String> columns = sensors.stream().map(Sensor::heading).toList();
         return new Report(rows, columns, missing, busyNanos / (double) Math.max(1, System.nanoTime() - began));
     }
 
     @Override
     public void close() throws IOException {
         finish();
-    }
-
-    @Override
-    public String toString() {
-        return Arrays.toString(sensors.stream().map(Sensor::heading).toArray());
     }
 }

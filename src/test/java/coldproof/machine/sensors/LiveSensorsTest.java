@@ -23,7 +23,7 @@ class LiveSensorsTest {
     }
 
     private LiveSensors.Snapshot read() {
-        return new LiveSensors(root).read();
+        return new MachineSensors(root, 1).live().read();
     }
 
     @Test

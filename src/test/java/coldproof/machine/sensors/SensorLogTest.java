@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldproof.trace.Channel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -97,12 +96,14 @@ class SensorLogTest {
     @Test
     void theLogHasAHeadingARowAtOnceAndOneAtTheEnd(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("log.csv");
-        SensorLog log = SensorLog.start(root, file);
+        MachineSensors sensors = new MachineSensors(root, 1);
+        SensorLog log = sensors.log(file);
         SensorLog.Report report = log.finish();
         List<String> lines = Files.readAllLines(file);
         assertTrue(lines.get(0).startsWith("time [s],fan speed board fan1 [rpm],board temperature board temp1 [°C],"), lines.get(0));
         assertEquals(report.rows() + 1, lines.size());
         assertTrue(report.rows() >= 1);
-        assertEquals(71.5, log.latest(Channel.DIE_TEMPERATURE).orElseThrow());
+        assertEquals(71.5, sensors.live().read().dieCelsius().orElseThrow());
+        assertTrue(report.costShare() > 0 && report.costShare() < 1, () -> "cost " + report.costShare());
     }
 }
