@@ -35,7 +35,22 @@ final class GuideAnswers {
     }
 
     private String text(GuideStep step) {
-        return answers.getOrDefault(step, step.usual().orElse(""));
+        return answers.getOrDefault(step, usual(step));
+    }
+
+    /** What Enter alone answers: levels that go with what is changed, else what stands with the question. */
+    String usual(GuideStep step) {
+        boolean baseline = step == GuideStep.BASELINE;
+        if (!baseline && step != GuideStep.AGAINST) {
+            return step.usual().orElse("");
+        }
+        return switch (text(GuideStep.FACTOR).strip().toLowerCase(Locale.ROOT)) {
+            case "ambient", "air" -> step.usual().orElse("");
+            case "fan" -> baseline ? "auto" : "maximum";
+            case "paste" -> baseline ? "old" : "fresh";
+            case "power source", "power" -> baseline ? "wall" : "battery";
+            default -> "";
+        };
     }
 
     /**

@@ -60,7 +60,7 @@ public final class PlanGuide {
             case SIZE -> reader.recommendedSize();
             case TITLE -> reader.usualTitle();
             case CHANGE -> reader.usualChange();
-            default -> step.usual().orElse("");
+            default -> reader.usual(step);
         };
     }
 

@@ -30,7 +30,7 @@ final class TerminalTalk implements Talk {
     @Override
     public Optional<String> ask(String prompt) {
         try {
-            return Optional.of(reader.readLine(prompt));
+            return Optional.of(reader.readLine(prompt.replace("%", "%%"))); // a lone percent sign is a command to the reader
         } catch (EndOfFileException | UserInterruptException ended) {
             return Optional.empty();
         }
