@@ -21,6 +21,7 @@ import coldproof.reason.looks.LookPoint;
 import coldproof.reason.looks.LookSchedule;
 import coldproof.reason.safety.OutdoorBudget;
 import coldproof.report.text.ChecklistText;
+import coldproof.report.text.FieldCardText;
 import coldproof.study.Entry;
 import coldproof.study.Observed;
 import coldproof.study.SessionClosed;
@@ -30,6 +31,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -393,10 +395,18 @@ public final class LogJob implements AutoCloseable {
 
     private LogReply closeSession(String text) {
         onlyEnter(text, "Enter to end the session");
-        study.endSession(SessionClosed.Ending.DONE, "");
         int session = step.session();
+        List<String> said = new ArrayList<>(List.of("Session " + session + " is done. Recorded."));
+        said.addAll(comingIn());
+        study.endSession(SessionClosed.Ending.DONE, "");
         begin();
-        return LogReply.of("Session " + session + " is done. Recorded.");
+        return new LogReply(said, false);
+    }
+
+    /** How to come in from the open session, as far as it was out in the cold or the open air. */
+    private List<String> comingIn() {
+        return view().state().openSession().flatMap(open -> safety.comingIn(open.number(), Meters.isOutdoors(view().plan(), open.levels())))
+                .map(FieldCardText::comingIn).orElse(List.of());
     }
 
     private LogReply command(Command.Said said) {
@@ -466,10 +476,12 @@ public final class LogJob implements AutoCloseable {
             }
             case ABORT_REASON -> {
                 int session = view().state().openSession().orElseThrow().number();
+                List<String> said = new ArrayList<>(List.of("Session " + session + " is ended for good; what it has stays. Recorded."));
+                said.addAll(comingIn());
                 study.endSession(SessionClosed.Ending.ABORTED, text);
                 away = false;
                 begin();
-                return LogReply.of("Session " + session + " is ended for good; what it has stays. Recorded.");
+                return new LogReply(said, false);
             }
             default -> throw new IllegalStateException(ask + " asks for no reason");
         }

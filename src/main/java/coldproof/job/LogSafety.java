@@ -5,9 +5,11 @@ import coldproof.quantity.NearestWord;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
+import coldproof.reason.safety.Cautions;
 import coldproof.reason.safety.OutdoorBudget;
 import coldproof.reason.safety.Phase;
 import coldproof.reason.safety.Reading;
+import coldproof.reason.safety.SafetyCard;
 import coldproof.reason.safety.SafetyScene;
 import coldproof.reason.safety.StudySafety;
 import coldproof.study.Observed;
@@ -18,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The safety gate as the checklist goes through it: before a session is opened its stops are looked at with the air just read; once it is
@@ -47,6 +50,25 @@ final class LogSafety {
     /** What limits a stay outdoors, by what is known of the session at hand. */
     Optional<OutdoorBudget.Limit> stay() {
         return OutdoorBudget.of(new GateScene(study.view(), rules(), position, SafetyScene.NOTHING, now()).scene()).binding();
+    }
+
+    /**
+     * The card for coming in from a session that ends now: where it was outdoors, or its air below the dew point of the room the device comes back
+     * to. A device that was measured warmer counts as having cooled to the air since.
+     */
+    Optional<SafetyCard> comingIn(int session, boolean outdoors) {
+        List<Position> trials = study.view().sheet().ofSession(session);
+        if (trials.isEmpty()) {
+            return Optional.empty();
+        }
+        GateScene gate = new GateScene(study.view(), rules(), trials.get(trials.size() - 1), SafetyScene.NOTHING, now());
+        SafetyScene scene = gate.scene();
+        OptionalDouble air = scene.number(Reading.AIR);
+        if (air.isPresent() && scene.number(Reading.DEVICE).isPresent()) {
+            scene = scene.with(Reading.DEVICE, Math.min(air.getAsDouble(), scene.number(Reading.DEVICE).getAsDouble()));
+        }
+        SafetyCard card = Cautions.judge(rules().rules(), scene, Optional.empty(), gate.timeConstant());
+        return Optional.of(card).filter(cold -> outdoors || cold.number(Reading.ARRIVAL_MARGIN).orElse(0) < 0);
     }
 
     /** Whether anything holds the gate shut. */

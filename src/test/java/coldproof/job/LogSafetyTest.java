@@ -158,4 +158,54 @@ class LogSafetyTest {
             assertTrue(log.question().safety().stream().noneMatch(line -> line.startsWith("STOP")), log.question().safety()::toString);
         }
     }
+
+    /** -6 to 11.6 °C in a room of 21 °C and 45 % at the slow end of a laptop is 93 min, as reckoned in {@link SafetyGateTest}. */
+    @Test
+    void closingASessionOutdoorsTellsHowToComeIn() {
+        int outdoors = 0;
+        int indoors = 0;
+        boolean told = false;
+        try (LogJob log = log()) {
+            while (log.question().ask() != Ask.FINISHED) {
+                boolean out = log.meters().outdoorsNow();
+                boolean cold = log.question().step().position().filter(next -> next.levels().containsValue("chilled")).isPresent();
+                Ask ask = log.question().ask();
+                List<String> said = log.answer(switch (ask) {
+                    case AIR -> cold ? "-6" : "21";
+                    case DEVICE -> "20";
+                    case SOAK -> "20 min";
+                    case SCORE -> "61";
+                    case CONFIRM_SCORE -> "y";
+                    case SAFETY -> out && !told ? "room humidity 45 %" : "Ada";
+                    default -> "";
+                }).said();
+                told = out && (told || ask == Ask.SAFETY);
+                if (ask == Ask.CLOSE_SESSION && out) {
+                    outdoors++;
+                    assertEquals(4, said.size(), said::toString);
+                    assertTrue(said.get(1).startsWith("Coming in: Off (not asleep), unplugged, closed. Bag it in the test air"), said::toString);
+                    assertTrue(said.get(2).startsWith("Wait, sealed: 93 min ("), said::toString);
+                    assertTrue(said.get(3).contains("at 11.6 °C or more") && said.get(3).contains("Charge only with cells above 0 °C"), said::toString);
+                } else if (ask == Ask.CLOSE_SESSION) {
+                    indoors++;
+                    assertEquals(1, said.size(), said::toString);
+                }
+            }
+        }
+        assertEquals(2, outdoors);
+        assertEquals(2, indoors);
+    }
+
+    @Test
+    void withoutTheRoomsHumidityComingInTakesAnHourAtLeast() {
+        try (LogJob log = log()) {
+            until(log, Ask.SCORE, "-6");
+            while (!log.meters().outdoorsNow()) {
+                log.answer("skip only the cold one matters here");
+                until(log, Ask.SCORE, "-6");
+            }
+            List<String> said = log.answer("abort snow began").said();
+            assertTrue(said.contains("Wait, sealed, 60 min at the least; reckon with room and its humidity."), said::toString);
+        }
+    }
 }

@@ -17,6 +17,7 @@ public final class FieldCardText {
     /** Lines on a page. */
     public static final int LINES = 66;
     private static final int COLUMNS = 80;
+    private static final String BAG = "Off (not asleep), unplugged, closed. Bag it in the test air, press the air out, seal it, carry it in.";
     private static final String RULE = "-".repeat(COLUMNS) + "\n";
 
     private FieldCardText() {}
@@ -102,15 +103,20 @@ public final class FieldCardText {
         };
     }
 
+    /** The steps of coming in for a screen that has little room: bag it, wait, then power and charge. */
+    public static List<String> comingIn(SafetyCard card) {
+        return List.of("Coming in: " + BAG, waiting(card, ""), "Power it on only then, with the bag dry outside and the coldest part at " + target(card) + " or more. "
+                + charging(card));
+    }
+
     private static void foot(SafetyCard card, StringBuilder out) {
         out.append(RULE).append("COMING IN, STEP BY STEP\n");
-        step(1, "Off (not asleep), unplugged, closed. Bag it in the test air, press the air out, seal it, carry it in. Time: ____:____", out);
-        step(2, waiting(card), out);
+        step(1, BAG + " Time: ____:____", out);
+        step(2, waiting(card, " until ____:____"), out);
         step(3, "Check: bag dry outside, no longer cold to the hand, coldest part at " + target(card)
                 + " or more. In doubt wait on. Wipe the bag, then open it.", out);
         step(4, "Only then power it on.", out);
-        step(5, "Charge only with cells above 0 °C, at full current from " + Figures.fixed(Cautions.FULL_CHARGE_FROM, 0) + " °C"
-                + card.charge().map(wait -> " (" + Figures.minutes(wait.highMinutes()) + ")").orElse("") + ".", out);
+        step(5, charging(card), out);
         out.append(RULE);
         Wrap.indented(CautionText.DEFERS, "", COLUMNS, out);
     }
@@ -121,14 +127,19 @@ public final class FieldCardText {
         out.append(' ').append(number).append(" [ ] ").append(wrapped.substring(7));
     }
 
-    private static String waiting(SafetyCard card) {
+    private static String charging(SafetyCard card) {
+        return "Charge only with cells above 0 °C, at full current from " + Figures.fixed(Cautions.FULL_CHARGE_FROM, 0) + " °C"
+                + card.charge().map(wait -> " (" + Figures.minutes(wait.highMinutes()) + ")").orElse("") + ".";
+    }
+
+    private static String waiting(SafetyCard card, String until) {
         if (card.neverWarm()) {
             return "This room is too damp: dry or heat it first, then reckon anew.";
         }
         if (card.rewarm().filter(wait -> wait.highMinutes() == 0).isPresent()) {
             return "No wait: it is 3 K above this room's dew point already. Check all the same.";
         }
-        return card.rewarm().map(wait -> "Wait, sealed, until ____:____: " + SafetyFigures.wait(wait) + ".")
+        return card.rewarm().map(wait -> "Wait, sealed" + (until.isEmpty() ? "" : "," + until) + ": " + SafetyFigures.wait(wait) + ".")
                 .orElse("Wait, sealed, 60 min at the least; reckon with room and its humidity.");
     }
 
