@@ -6,7 +6,9 @@ import coldproof.quantity.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Remembers in a study which column of its logs is which channel, in {@code traces/columns.txt}: a line {@code channel=column} each. */
 final class RememberedColumns {
@@ -21,6 +23,26 @@ final class RememberedColumns {
             return List.of();
         }
         return TextFile.read(file, "the columns of the logs").lines().map(String::strip).filter(line -> !line.isEmpty() && !line.startsWith("#")).toList();
+    }
+
+    /**
+     * Reads a log by the remembered columns.
+     *
+     * @throws Refused as the reading does; where the remembered columns are the reason it is said so
+     */
+    static <R> R reading(Path study, Function<List<String>, R> reading) {
+        List<String> remembered = remembered(study);
+        try {
+            return reading.apply(remembered);
+        } catch (Refused refused) {
+            if (remembered.isEmpty() || refused.problems().stream().noneMatch(problem -> problem.where().text().equals(TraceJob.MAP_OPTION))) {
+                throw refused;
+            }
+            List<Problem> problems = new ArrayList<>(refused.problems());
+            problems.add(Problem.of("the log was read by the columns remembered here: " + String.join(", ", remembered), Place.named(study.resolve(FILE).toString()),
+                    "columns of this log", "Give --map, or correct this file."));
+            throw new Refused(problems);
+        }
     }
 
     /**

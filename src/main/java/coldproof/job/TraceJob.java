@@ -13,6 +13,7 @@ import coldproof.trace.TraceAccumulator;
 import coldproof.trace.TraceSummaries;
 import coldproof.trace.TraceSummary;
 import coldproof.trace.TraceUnit;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +23,7 @@ import java.util.function.LongConsumer;
 
 /** Reads one log of telemetry and summarises it. */
 public final class TraceJob {
-    private static final String MAP_OPTION = "--map";
+    static final String MAP_OPTION = "--map";
 
     private TraceJob() {}
 
@@ -54,6 +55,29 @@ public final class TraceJob {
                 .orElseThrow(() -> new Refused(Problem.of("holds " + series.size() + " usable rows", Place.named(file.toString()),
                         "at least three rows with a time and a number", "Check that the log was written to its end.")));
         return new Result(file, series, summary);
+    }
+
+    /**
+     * The same for a log that may belong to a study: one that lies in its folder is read by the columns the study remembers, and what the
+     * person sets for it is remembered once the log was read by it.
+     *
+     * @param study a folder, which need not hold a study
+     */
+    public static Result ofStudy(Path study, Path file, List<String> mappings, OptionalDouble airCelsius, LongConsumer bytesRead) {
+        boolean belongs = Files.exists(study.resolve(PlanFile.NAME)) && absolute(file).startsWith(absolute(study));
+        if (!belongs) {
+            return run(file, mappings, airCelsius, bytesRead);
+        }
+        if (mappings.isEmpty()) {
+            return RememberedColumns.reading(study, remembered -> run(file, remembered, airCelsius, bytesRead));
+        }
+        Result result = run(file, mappings, airCelsius, bytesRead);
+        RememberedColumns.remember(study, mappings);
+        return result;
+    }
+
+    private static Path absolute(Path path) {
+        return path.toAbsolutePath().normalize();
     }
 
     /** Size of a log in bytes, to tell how far its reading is; 0 when it cannot be told, or is packed. */

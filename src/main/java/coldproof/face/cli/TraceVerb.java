@@ -13,7 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 final class TraceVerb implements Verb {
     @Override
     public void describe(CommandSpec spec) {
-        Options.values(spec, "--map", "CHANNEL=COLUMN", "Say which column a channel is; may stand several times. The rest is found from names and values.");
+        Options.values(spec, "--map", "CHANNEL=COLUMN", "Say which column a channel is; may stand several times. The rest is found from names and values. A study remembers it for its logs.");
         Options.value(spec, "--ambient", "TEMPERATURE", "Air around the device, where the log does not have it.");
         Options.arguments(spec, "FILE", "0..1", "The log: delimited text, plain or packed with gzip.");
     }
@@ -26,7 +26,7 @@ final class TraceVerb implements Verb {
         Path file = Invocation.pathOf("FILE", call.arguments().get(0));
         OptionalDouble air = call.quantity("--ambient", Dimension.TEMPERATURE);
         ReadingProgress progress = new ReadingProgress(call.streams(), Machine.atHand().monotonicNanos(), TraceJob.bytes(file));
-        TraceJob.Result result = TraceJob.run(file, call.texts("--map"), air, progress);
+        TraceJob.Result result = TraceJob.ofStudy(call.study(), file, call.texts("--map"), air, progress);
         progress.done();
         call.answer(TraceJson.of(result.summary()),
                 call.json() ? "" : TraceText.of(file.toString(), result.series(), result.summary(), call.streams().columns()));

@@ -1,6 +1,7 @@
 package coldproof.face.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
@@ -10,6 +11,7 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,6 +64,27 @@ class TraceVerbTest {
         for (String word : new String[] {"clock, MHz", "die temperature, °C", "package power, W", "fan speed, rpm", "sustained", "s from the start of the work"}) {
             assertTrue(text.contains(word), word);
         }
+    }
+
+    private String traceOfTheStudy(int status, String... more) {
+        String[] words = Stream.concat(Stream.of("trace", log.toString(), "--json", "--study", folder.toString()), Stream.of(more)).toArray(String[]::new);
+        Call call = Call.of(words);
+        assertEquals(status, call.status(), call::err);
+        return status == 0 ? call.out() : call.err();
+    }
+
+    @Test
+    void aStudyRemembersWhatWasSetForItsLog() throws IOException {
+        String bySetting = "\"channel\":\"system power\",\"column\":\"power_w\"";
+        assertTrue(traceOfTheStudy(0, "--map", "system=power_w").contains(bySetting));
+        assertFalse(traceOfTheStudy(0).contains(bySetting), "no plan, no study: nothing is remembered");
+        Files.writeString(folder.resolve("plan.yaml"), "coldproof: 1\n");
+        assertEquals(2, Call.of("trace", log.toString(), "--study", folder.toString(), "--map", "system=none").status());
+        assertFalse(traceOfTheStudy(0).contains(bySetting), "what was refused is not remembered");
+        assertTrue(traceOfTheStudy(0, "--map", "system=power_w").contains(bySetting));
+        assertTrue(traceOfTheStudy(0).contains(bySetting));
+        Files.writeString(log, Files.readString(log).replace("power_w", "watts"));
+        assertTrue(traceOfTheStudy(2).contains("remembered here: system=power_w"));
     }
 
     @Test
