@@ -48,8 +48,9 @@ public final class RecordJob {
      * @param position what was run
      * @param score its score
      * @param elapsedSeconds how long it took
+     * @param telemetry its log; empty when there is none worth keeping
      */
-    public record Recorded(Position position, double score, double elapsedSeconds) {}
+    public record Recorded(Position position, double score, double elapsedSeconds, Optional<RecordedTelemetry> telemetry) {}
 
     /**
      * Runs the next trial of an open study.
@@ -93,12 +94,12 @@ public final class RecordJob {
         }
         double score = pattern.isPresent() ? score(position, pattern.get(), run.output()) : run.elapsedSeconds();
         try {
-            study.record(position, score, List.of(), telemetry.trace(), started, run.elapsedSeconds(), Source.RECORDED);
+            study.record(position, score, List.of(), telemetry.kept().map(RecordedTelemetry::file), started, run.elapsedSeconds(), Source.RECORDED);
         } catch (Refused notWritten) {
             throw withScore(notWritten, position, score);
         }
         study.closeWhenDone(position);
-        return Optional.of(new Recorded(position, score, run.elapsedSeconds()));
+        return Optional.of(new Recorded(position, score, run.elapsedSeconds(), telemetry.kept()));
     }
 
     private static WorkloadProcess.Run measured(TrialTelemetry telemetry, Supplier<WorkloadProcess.Run> work) {

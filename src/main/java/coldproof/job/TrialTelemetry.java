@@ -21,7 +21,7 @@ final class TrialTelemetry {
     private final String name;
     private final Optional<SensorLog> log;
     private final Consumer<String> remarks;
-    private Optional<String> trace = Optional.empty();
+    private Optional<RecordedTelemetry> kept = Optional.empty();
 
     private TrialTelemetry(Path folder, String name, Optional<SensorLog> log, Consumer<String> remarks) {
         this.folder = folder;
@@ -63,7 +63,7 @@ final class TrialTelemetry {
             } else if (report.rows() < FEWEST_ROWS) {
                 Files.deleteIfExists(folder.resolve(name));
             } else {
-                trace = Optional.of(name);
+                kept = Optional.of(new RecordedTelemetry(name, report.rows(), report.columns().size(), 100 * report.costShare()));
                 report.missing().forEach(sentence -> remarks.accept("telemetry: " + sentence));
             }
         } catch (IOException failed) {
@@ -71,8 +71,8 @@ final class TrialTelemetry {
         }
     }
 
-    /** The log, relative to the study; empty when there is none worth keeping. */
-    Optional<String> trace() {
-        return trace;
+    /** The finished log; empty when there is none worth keeping. */
+    Optional<RecordedTelemetry> kept() {
+        return kept;
     }
 }

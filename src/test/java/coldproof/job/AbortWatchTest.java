@@ -32,6 +32,8 @@ class AbortWatchTest {
             seed: 7
             """;
 
+    private static final double EVERY_SECONDS = 0.05;
+
     @TempDir
     Path folder;
     @TempDir
@@ -60,7 +62,7 @@ class AbortWatchTest {
 
     private Optional<RecordJob.Recorded> run(BenchStudy study, List<String> remarks, String... command) {
         RecordJob.Request request = new RecordJob.Request(List.of(command), Optional.empty(), 60);
-        return RecordJob.next(study, Machine.atHand(), request, SafetyGate.Pass.NOTHING, remarks::add, new MachineSensors(sensors, 1));
+        return RecordJob.next(study, Machine.atHand(), request, SafetyGate.Pass.NOTHING, remarks::add, new MachineSensors(sensors, EVERY_SECONDS));
     }
 
     @ParameterizedTest(name = "die {0} m°C, charge {1} %, cell {2} dK, {3}: {4}")
@@ -90,6 +92,20 @@ class AbortWatchTest {
             assertTrue((System.nanoTime() - start) / 1e9 < 40, "it was let run");
             assertTrue(refused.problems().get(0).what().contains("the die is at 99.0 °C, above the plan's limit of 95.0 °C; the workload was stopped after"));
             assertTrue(study.view().state().trials().isEmpty());
+        }
+    }
+
+    /** Five small files read twenty times a second: a share of the time, so above nothing and far from all of it, whatever else the machine does. */
+    @Test
+    void whatTelemetryTakesIsTold() throws IOException {
+        sensors("60000", "80", "200", "Discharging");
+        try (BenchStudy study = study()) {
+            RecordedTelemetry log = run(study, new ArrayList<>(), "sleep", "0.6").orElseThrow().telemetry().orElseThrow();
+            List<String> lines = Files.readAllLines(folder.resolve(log.file()));
+            assertEquals(lines.size() - 1, log.rows());
+            assertEquals(lines.get(0).split(",").length - 1, log.sensors());
+            assertTrue(log.costPercent() > 0 && log.costPercent() < 100, log::toString);
+            assertEquals(Optional.of(log.file()), study.view().state().trials().get(0).recorded().trace());
         }
     }
 

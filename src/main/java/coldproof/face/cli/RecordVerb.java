@@ -3,6 +3,7 @@ package coldproof.face.cli;
 import coldproof.job.BenchStudy;
 import coldproof.job.Machine;
 import coldproof.job.RecordJob;
+import coldproof.job.RecordedTelemetry;
 import coldproof.job.SafetyGate;
 import coldproof.quantity.Dimension;
 import coldproof.report.json.JsonObject;
@@ -11,6 +12,7 @@ import coldproof.report.text.Figures;
 import coldproof.report.text.Harmless;
 import coldproof.report.text.Wrap;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +41,7 @@ final class RecordVerb implements Verb {
         SafetyGate.Pass pass = SafetyOptions.pass(call);
         Set<String> remarks = new LinkedHashSet<>();
         List<JsonObject> recorded = new ArrayList<>();
+        List<RecordedTelemetry> logs = new ArrayList<>();
         try (BenchStudy study = BenchStudy.open(call.study().toAbsolutePath(), call.path("--elsewhere"), machine)) {
             int session = study.view().next().map(position -> position.session()).orElse(0);
             int most = howMany.equals("all") || howMany.equals("session") ? Integer.MAX_VALUE : call.whole("--trials", 1, 1_000_000).orElse(1);
@@ -48,10 +51,12 @@ final class RecordVerb implements Verb {
                     break;
                 }
                 recorded.add(say(call, study, one.get()));
+                one.get().telemetry().ifPresent(logs::add);
                 pass = pass.withoutReadings();
             }
             int remaining = study.view().sheet().positions().size() - study.view().state().trials().size() - study.view().state().skipped().size();
             String next = study.view().next().map(p -> "Next: trial " + p.number() + ", " + Harmless.line(p.condition())).orElse("All trials are done. Next: coldproof verdict");
+            cost(logs).ifPresent(remarks::add);
             remarks.forEach(remark -> call.messages().print(Wrap.at(call.streams().columns(), remark)));
             study.elsewhere().forEach(call.messages()::println);
             call.answer(new JsonObject().put("recorded", recorded).put("remaining", remaining), next + "\n");
@@ -66,6 +71,18 @@ final class RecordVerb implements Verb {
                     + Harmless.line(study.view().plan().metric().unit()));
             call.streams().out().flush();
         }
-        return PlanJson.position(one.position()).put("score", one.score()).put("elapsedSeconds", one.elapsedSeconds());
+        return PlanJson.position(one.position()).put("score", one.score()).put("elapsedSeconds", one.elapsedSeconds())
+                .put("telemetry", one.telemetry().map(RecordVerb::telemetry));
+    }
+
+    private static JsonObject telemetry(RecordedTelemetry log) {
+        return new JsonObject().put("file", log.file()).put("rows", log.rows()).put("sensors", log.sensors()).put("costPercent", log.costPercent());
+    }
+
+    /** What telemetry took from the workload: of several trials the worst. */
+    private static Optional<String> cost(List<RecordedTelemetry> logs) {
+        return logs.stream().max(Comparator.comparingDouble(RecordedTelemetry::costPercent)).map(worst -> "telemetry: " + worst.file() + ", " + worst.rows()
+                + " rows of " + worst.sensors() + (worst.sensors() == 1 ? " sensor" : " sensors") + ", took at most " + Figures.fixed(worst.costPercent(), 2)
+                + " % of one processor" + (logs.size() > 1 ? ", the most of " + logs.size() + " logs" : ""));
     }
 }
