@@ -18,7 +18,11 @@ import coldproof.report.text.ComparisonsText;
 import coldproof.stats.Tail;
 import coldproof.stats.sequential.SequentialBoundary;
 import coldproof.stats.sequential.Spending;
+import coldproof.study.LookTaken;
+import coldproof.study.Numbered;
 import coldproof.study.Source;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -135,5 +139,38 @@ class StudyLooksTest {
         assertEquals(2, cost.looks().size());
         assertTrue(cost.inflation() > 1 && cost.inflation() < 1.03, "inflation " + cost.inflation());
         assertTrue(cost.power() < answer.size().orElseThrow().power());
+    }
+
+    private List<String> written() {
+        StudyView view = view();
+        return LookRecord.write(view, VerdictJob.ofStudy(view), bench.machine());
+    }
+
+    @Test
+    void aLookIsWrittenOnceWhenItIsTakenAndStandsInTheReport() throws IOException {
+        run(1, 5, 0.06);
+        assertEquals(List.of(), written());
+        run(6, 6, 0.06);
+        assertEquals(List.of("Look 1 is taken. Recorded."), written());
+        assertEquals(List.of(), written(), "the same look shows the same");
+        run(7, 7, 0.06);
+        assertEquals(List.of(), written(), "between looks there is nothing to see");
+        LookReport.Look seen = verdict().looks().orElseThrow().taken().get(0);
+        assertEquals(List.of(new LookTaken(1, seen.t(), seen.bound(), "gain")), view().state().looks().stream().map(Numbered::event).toList());
+        ReportJob.Request request = new ReportJob.Request(bench.folder(), ReportJob.Format.TEXT, Optional.empty(), false);
+        String report = Files.readString(ReportJob.write(request, read -> {})).replaceAll("\\s+", " ");
+        assertTrue(report.contains("Look 1 was taken before the end: entry " + view().state().looks().get(0).sequence() + " of the journal"), report);
+        run(8, 8, 0.06);
+        assertEquals(List.of(), written(), "the last look is the verdict itself");
+    }
+
+    @Test
+    void aLookThatCannotBeWrittenIsSaidAndWrittenLater() {
+        run(1, 6, 0.06);
+        try (BenchStudy held = BenchStudy.open(bench.folder(), bench.machine())) {
+            assertTrue(written().get(0).startsWith("Look 1 could not be recorded: "));
+            assertTrue(held.view().state().looks().isEmpty());
+        }
+        assertEquals(List.of("Look 1 is taken. Recorded."), written());
     }
 }

@@ -1,5 +1,7 @@
 package coldproof.face.cli;
 
+import coldproof.job.LookRecord;
+import coldproof.job.Machine;
 import coldproof.job.NoiseJob;
 import coldproof.job.StudyView;
 import coldproof.job.TrialsQuestion;
@@ -13,6 +15,7 @@ import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.Decision;
 import coldproof.report.json.VerdictJson;
 import coldproof.report.text.ComparisonsText;
+import coldproof.report.text.Harmless;
 import coldproof.report.text.VerdictText;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -58,6 +61,10 @@ final class VerdictVerb implements Verb {
         text.append(ComparisonsText.of(compared, deviations, call.streams().columns()));
         Optional<String> simulated = study.flatMap(view -> view.state().simulated());
         call.answer(VerdictJson.of(compared, deviations).put("simulated", simulated.orElse(null)), text.toString());
+        if (study.isPresent() && !call.has("--carry-noise")) {
+            LookRecord.write(study.get(), answers, Machine.atHand()).forEach(remark -> call.messages().println(Harmless.line(remark)));
+            call.messages().flush();
+        }
         return status(Comparisons.deciding(compared).verdict().decision());
     }
 

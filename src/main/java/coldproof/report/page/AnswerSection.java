@@ -34,6 +34,7 @@ final class AnswerSection {
             section.together();
         }
         content.answers().forEach(section::numbers);
+        content.state().looks().forEach(look -> section.blocks.add(new Block.Prose(LooksText.recorded(look))));
         return new Section("answer", "The answer", section.blocks);
     }
 

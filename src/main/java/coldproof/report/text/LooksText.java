@@ -4,6 +4,8 @@ import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.looks.LookCost;
 import coldproof.reason.verdict.LookReport;
+import coldproof.study.LookTaken;
+import coldproof.study.Numbered;
 
 /** Looks before the end of a study, for people. */
 public final class LooksText {
@@ -29,6 +31,13 @@ public final class LooksText {
     public static String[] cells(LookReport.Look look) {
         return new String[] {Integer.toString(look.number()), Integer.toString(look.units()), Figures.share(look.fraction()), Figures.fixed(look.t(), 2),
             Figures.fixed(look.bound(), 2), Figures.probability(look.nominalP()), Figures.probability(look.spent()), look.word().words()};
+    }
+
+    /** An interim look as the journal holds it. */
+    public static String recorded(Numbered<LookTaken> look) {
+        LookTaken taken = look.event();
+        return "Look " + taken.look() + " was taken before the end: entry " + look.sequence() + " of the journal, t " + Figures.fixed(taken.statistic(), 2)
+                + " held against " + Figures.fixed(taken.bound(), 2) + ", " + Harmless.line(taken.decision()) + ".";
     }
 
     /** What follows from the looks, in sentences; may be empty. */
