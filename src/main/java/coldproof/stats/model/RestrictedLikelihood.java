@@ -10,7 +10,9 @@ final class RestrictedLikelihood {
     private static final double STEP = 4;
     private static final int SCAN = 20; // 4^20 = 1e12 above the smallest
     private static final int NEWTON_LIMIT = 200;
-    private static final double ROUNDING = 1e-15;
+    private static final double LAST_STEP = 1e-8; // relative; Newton's method squares it, so that what is left is rounding
+    private static final double ROUGH = 1e-5; // relative; Newton's method then needs two steps
+    private static final int ROUGH_LIMIT = 30;
 
     private RestrictedLikelihood() {}
 
@@ -20,29 +22,58 @@ final class RestrictedLikelihood {
 
     private static ProfilePoint overOneRatio(NestedBlocks data) {
         double perSession = (double) data.trials / data.sessions;
+        RatioGradient gradient = new RatioGradient(data);
+        ProfilePoint best = new ProfilePoint(data, 0);
         double low = 0;
-        ProfilePoint atLow = new ProfilePoint(data, 0);
-        ProfilePoint best = atLow;
+        double atLow = best.gradient[0];
         for (int i = 0; i <= SCAN; i++) {
             double high = SMALLEST_SHARE * Math.pow(STEP, i) / perSession;
-            ProfilePoint atHigh = new ProfilePoint(data, high);
-            if (atLow.gradient[0] < 0 && atHigh.gradient[0] >= 0) {
-                ProfilePoint inside = minimumBetween(data, low, high);
+            double atHigh = gradient.at(high);
+            if (atLow < 0 && atHigh >= 0) {
+                ProfilePoint inside = minimumBetween(data, gradient, low, high);
                 best = inside.criterion < best.criterion ? inside : best;
             }
             low = high;
             atLow = atHigh;
         }
-        if (atLow.criterion < best.criterion) {
+        if (atLow < 0 && new ProfilePoint(data, low).criterion < best.criterion) {
             throw new IllegalArgumentException("the run-to-run variance is vanishingly small beside the session variance");
         }
         return best;
     }
 
-    private static ProfilePoint minimumBetween(NestedBlocks data, double from, double to) {
+    /** A ratio close to the zero of the rising derivative, by false position with Illinois weights. */
+    private static double near(RatioGradient gradient, double from, double to) {
         double low = from;
         double high = to;
-        double ratio = from == 0 ? to / 2 : Math.sqrt(from * to);
+        double atLow = gradient.at(from);
+        double atHigh = gradient.at(to);
+        for (int i = 0; i < ROUGH_LIMIT && high - low > ROUGH * high; i++) {
+            double middle = (low * atHigh - high * atLow) / (atHigh - atLow);
+            if (!(middle > low && middle < high)) {
+                break;
+            }
+            double atMiddle = gradient.at(middle);
+            if (Math.abs(atMiddle) <= ROUGH * (Math.abs(atLow) + Math.abs(atHigh))) {
+                return middle;
+            }
+            if (atMiddle < 0) {
+                low = middle;
+                atLow = atMiddle;
+                atHigh /= 2;
+            } else {
+                high = middle;
+                atHigh = atMiddle;
+                atLow /= 2;
+            }
+        }
+        return low > 0 ? Math.sqrt(low * high) : high / 2;
+    }
+
+    private static ProfilePoint minimumBetween(NestedBlocks data, RatioGradient gradient, double from, double to) {
+        double low = from;
+        double high = to;
+        double ratio = near(gradient, from, to);
         ProfilePoint point = new ProfilePoint(data, ratio);
         for (int i = 0; i < NEWTON_LIMIT; i++) {
             if (point.gradient[0] < 0) {
@@ -56,11 +87,15 @@ final class RestrictedLikelihood {
             if (!usable) {
                 next = (low + high) / 2;
             }
-            if (Math.abs(next - ratio) <= ROUNDING * ratio || next <= low || next >= high) {
+            double step = Math.abs(next - ratio);
+            if (step == 0 || next <= low || next >= high) {
                 return point;
             }
             ratio = next;
             point = new ProfilePoint(data, ratio);
+            if (usable && step <= LAST_STEP * ratio) {
+                return point;
+            }
         }
         return point;
     }
