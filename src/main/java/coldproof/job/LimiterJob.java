@@ -9,12 +9,14 @@ import coldproof.reason.limiter.KnownLimits;
 import coldproof.reason.limiter.LimiterAnswer;
 import coldproof.reason.limiter.LimiterTrial;
 import coldproof.reason.limiter.Limiters;
+import coldproof.reason.limiter.StartMatch;
 import coldproof.study.Trial;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.IntConsumer;
 
 /** Names what limits a device, from a study or a table of trials with traces. */
@@ -49,7 +51,9 @@ public final class LimiterJob {
         if (!mappings.isEmpty()) {
             RememberedColumns.remember(study.folder(), mappings);
         }
-        return Limiters.explain(trials, limits);
+        LimiterAnswer answer = Limiters.explain(trials, limits);
+        OptionalDouble within = study.plan().start().dieWithinKelvins();
+        return within.isPresent() ? answer.with(StartMatch.remark(trials, within.getAsDouble())) : answer;
     }
 
     /** The trials of a study that have a trace, in the order run. */

@@ -1,6 +1,7 @@
 package coldproof.reason.limiter;
 
 import coldproof.trace.Channel;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -24,6 +25,13 @@ public record LimiterAnswer(List<OfCondition> conditions, List<Prediction> predi
         predictions = List.copyOf(predictions);
         ruledOut = List.copyOf(ruledOut);
         remarks = List.copyOf(remarks);
+    }
+
+    /** The same answer with one more remark. */
+    public LimiterAnswer with(String remark) {
+        List<String> more = new ArrayList<>(remarks);
+        more.add(remark);
+        return new LimiterAnswer(conditions, predictions, ruledOut, next, more);
     }
 
     /**
