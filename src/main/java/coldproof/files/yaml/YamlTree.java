@@ -43,7 +43,7 @@ public final class YamlTree {
     }
 
     private YamlNode document(String text) {
-        try (YAMLParser parser = (YAMLParser) new YAMLFactory().createParser(ObjectReadContext.empty(), text)) {
+        try (YAMLParser parser = (YAMLParser) new YAMLFactory().createParser(ObjectReadContext.empty(), new WholeCharacters(text))) {
             if (parser.nextToken() == null) {
                 throw refused("the file is empty", place(1, 1, 0), "a mapping of keys to values", "Fill it in, or start from a ready plan.");
             }

@@ -34,6 +34,26 @@ class YamlTreeTest {
         assertTrue(what == null || problem.what().contains(what), problem.toString());
     }
 
+    /** Found by mutation: the scanner's buffer of 1025 places, full up to the first half of a character of two, ended the program. */
+    @Test
+    void aPictureCharacterMayStandAtAnyPlace() {
+        for (int before = 0; before < 2200; before++) {
+            String word = "x".repeat(before) + "\uD83E\uDDCA" + "\uD83E\uDDCA melts";
+            YamlNode.Mapping root = (YamlNode.Mapping) YamlTree.read("plan.yaml", "title: " + word + "\nfan: auto\n");
+            assertEquals(word, ((YamlNode.Scalar) root.entries().get("title")).text(), () -> word.length() + " characters");
+            assertEquals(2, root.entries().get("fan").place().line());
+        }
+    }
+
+    @Test
+    void halfACharacterIsRefusedAtAnyPlace() {
+        for (int before = 1000; before < 1050; before++) {
+            String text = "title: " + "x".repeat(before) + "\uD83E";
+            assertThrows(Refused.class, () -> YamlTree.read("plan.yaml", text));
+            assertThrows(Refused.class, () -> YamlTree.read("plan.yaml", text + " melts\n"));
+        }
+    }
+
     @Test
     void deepNestingIsRefusedNotOverflown() {
         String text = "[".repeat(5000);
