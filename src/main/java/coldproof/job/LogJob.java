@@ -26,7 +26,6 @@ import coldproof.study.Entry;
 import coldproof.study.Observed;
 import coldproof.study.SessionClosed;
 import coldproof.study.Source;
-import coldproof.study.StudyState;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -38,6 +37,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The checklist at the bench: asks one thing at a time and records every answer before it is acknowledged. A face shows {@link #question()},
@@ -388,9 +388,8 @@ public final class LogJob implements AutoCloseable {
         if (view().plan().looks() == 1) {
             return Optional.empty();
         }
-        StudyState state = view().state();
-        return LookSchedule.of(view().plan(), view().sheet()).reached(number -> number != open
-                && (state.trialAt(number).isPresent() || state.skipped().containsKey(number))).filter(due -> due.lastPosition() < view().sheet().positions().size());
+        Set<Integer> settled = view().state().settled();
+        return LookSchedule.of(view().plan(), view().sheet()).reached(number -> number != open && settled.contains(number)).filter(due -> due.lastPosition() < view().sheet().positions().size());
     }
 
     private LogReply closeSession(String text) {

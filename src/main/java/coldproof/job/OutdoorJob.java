@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Holds the planned sessions in the open air against cold, daylight and battery. */
 public final class OutdoorJob {
@@ -56,11 +57,12 @@ public final class OutdoorJob {
         PlanScene planned = new PlanScene(study.plan(), study.sheet());
         StudySafety safety = StudyRules.of(study);
         SafetyScene given = Taken.scene(day.taken());
+        Set<Integer> settled = study.state().settled();
         List<OutdoorStay> stays = new ArrayList<>();
         for (int session = 1; session <= study.sheet().sessions(); session++) {
             List<Position> trials = study.sheet().ofSession(session);
             OptionalDouble seconds = planned.staySeconds(session);
-            boolean open = trials.stream().anyMatch(trial -> study.state().trialAt(trial.number()).isEmpty() && !study.state().skipped().containsKey(trial.number()));
+            boolean open = trials.stream().anyMatch(trial -> !settled.contains(trial.number()));
             if (!trials.isEmpty() && planned.outdoors(trials.get(0)) && seconds.isPresent() && open) {
                 SafetyScene scene = withDay(safety, day, today, safety.known().overlaidBy(planned.of(trials.get(0))).overlaidBy(given));
                 String level = trials.get(0).levels().values().stream().filter(study.plan().budget().outdoors()::contains).findFirst().orElse("");

@@ -5,6 +5,7 @@ import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.Writer;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -43,19 +44,18 @@ final class WarmVerb implements Verb {
             face.run(words);
         }
         try (PassingStudy study = PassingStudy.make()) {
-            for (String[] words : STUDY_WALKS) {
-                List<String> all = new ArrayList<>(Arrays.asList(words));
-                all.addAll(List.of("--study", study.folder().toString()));
-                face.run(all.toArray(String[]::new));
-            }
-            String fresh = study.folder().resolveSibling("fresh").toString();
-            for (String[] words : FRESH_WALKS) {
-                List<String> all = new ArrayList<>(Arrays.asList(words));
-                all.addAll(List.of("--study", fresh));
-                face.run(all.toArray(String[]::new));
-            }
+            walk(face, STUDY_WALKS, study.folder());
+            walk(face, FRESH_WALKS, study.folder().resolveSibling("fresh"));
             face.run("trace", study.folder().resolve("traces").resolve("trial-001.csv").toString());
         }
         return ExitStatus.DONE;
+    }
+
+    private static void walk(CommandLineFace face, String[][] walks, Path study) {
+        for (String[] words : walks) {
+            List<String> all = new ArrayList<>(Arrays.asList(words));
+            all.addAll(List.of("--study", study.toString()));
+            face.run(all.toArray(String[]::new));
+        }
     }
 }

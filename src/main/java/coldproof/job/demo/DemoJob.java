@@ -13,6 +13,7 @@ import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.reason.rehearse.bench.Bench;
 import coldproof.reason.rehearse.bench.BenchCondition;
+import coldproof.reason.rehearse.bench.BenchParameters;
 import coldproof.reason.rehearse.bench.BenchSession;
 import coldproof.reason.rehearse.bench.BenchTrace.Channel;
 import coldproof.reason.rehearse.bench.BenchTrial;
@@ -40,6 +41,7 @@ import java.util.SplittableRandom;
 /** Makes the study of the demonstration: plan, frozen, every trial simulated with its trace. */
 public final class DemoJob {
     private static final String PLAN = "chilled-air";
+    private static final BenchParameters DEVICE = InventedDevices.trailLaptop();
     private static final String FOLDER = "coldproof-demo";
     private static final int MOST_FOLDERS = 1000;
     /** Two sessions a day, morning and afternoon, in the invented winter of the plan's seed. */
@@ -72,16 +74,16 @@ public final class DemoJob {
 
     private static void run(BenchStudy study, SimulatedTime time, long seed) {
         Plan plan = study.view().plan();
-        coldproof.reason.rehearse.bench.BenchStudy bench = Bench.of(InventedDevices.trailLaptop()).study(new SplittableRandom(seed));
+        coldproof.reason.rehearse.bench.BenchStudy bench = Bench.of(DEVICE).study(new SplittableRandom(seed));
         for (int session = 1; session <= study.view().sheet().sessions(); session++) {
             List<Position> positions = study.view().sheet().ofSession(session);
             time.passUntil(session % 2 == 1 ? 9 : 14, 0);
-            BenchCondition first = DemoBench.condition(plan, positions.get(0));
+            BenchCondition first = DemoBench.condition(plan, positions.get(0), DEVICE);
             BenchSession sitting = bench.session(first);
             rest(sitting, first, time, plan.budget().soakSeconds());
             SafetyGate.pass(study, positions.get(0), Phase.RUNNING, DemoBench.measured(first), time.instant());
             for (Position position : positions) {
-                trial(study, sitting, DemoBench.condition(plan, position), position, time);
+                trial(study, sitting, DemoBench.condition(plan, position, DEVICE), position, time);
                 rest(sitting, first, time, 2 * 60);
             }
         }
