@@ -53,7 +53,12 @@ class ArchitectureTest {
             "coldproof.reason.rehearse..", "tools.jackson..", "de.siegmar..");
 
     @ArchTest
-    static final ArchRule machine = onlyUses("coldproof.machine..", "coldproof.quantity..", "coldproof.trace..");
+    static final ArchRule machine = onlyUses("coldproof.machine..", "coldproof.quantity..", "coldproof.trace..", "oshi..");
+
+    /** One room knows the library of the sensors; it is loaded with it, by name, and by nothing else. */
+    @ArchTest
+    static final ArchRule nothingElseKnowsTheLibraryOfTheSensors = noClasses().that().resideOutsideOfPackage("coldproof.machine.library..").should()
+            .dependOnClassesThat().resideInAnyPackage("coldproof.machine.library..", "oshi..", "com.sun.jna..");
 
     @ArchTest
     static final ArchRule report = onlyUses("coldproof.report..", "coldproof.quantity..", "coldproof.stats..", "coldproof.physics..",

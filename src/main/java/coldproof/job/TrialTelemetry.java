@@ -59,7 +59,7 @@ final class TrialTelemetry {
             SensorLog.Report report = log.get().finish();
             if (report.columns().isEmpty()) {
                 Files.deleteIfExists(folder.resolve(name));
-                remarks.accept("no telemetry: this system has none of the kernel's sensor files that are read");
+                remarks.accept("no telemetry: no sensor gave a value; " + String.join("; ", report.missing()));
             } else if (report.rows() < FEWEST_ROWS) {
                 Files.deleteIfExists(folder.resolve(name));
             } else {

@@ -2,9 +2,13 @@ package coldproof.machine.sensors;
 
 import coldproof.trace.Channel;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalLong;
 
-/** Power of a battery, in or out, from its own figure or from current and voltage. Many drivers give the size of a current only. */
+/**
+ * Power out of a battery, from its own figure or from current and voltage: the power of the device while it has no other source. What goes into
+ * a battery is not. Many drivers give the size of a current only, so the direction is the battery's status.
+ */
 record BatteryPower(String heading, Path folder) implements Sensor {
     private static final double MICRO = 1e6;
 
@@ -20,6 +24,10 @@ record BatteryPower(String heading, Path folder) implements Sensor {
 
     @Override
     public double read(double seconds) {
+        String status = KernelFile.text(folder.resolve("status"));
+        if (!status.isEmpty() && !status.equals("Discharging")) {
+            return Double.NaN;
+        }
         OptionalLong power = KernelFile.number(folder.resolve("power_now"));
         if (power.isPresent()) {
             return Math.abs(power.getAsLong()) / MICRO;
@@ -27,5 +35,10 @@ record BatteryPower(String heading, Path folder) implements Sensor {
         OptionalLong current = KernelFile.number(folder.resolve("current_now"));
         OptionalLong voltage = KernelFile.number(folder.resolve("voltage_now"));
         return current.isPresent() && voltage.isPresent() ? Math.abs(current.getAsLong()) / MICRO * voltage.getAsLong() / MICRO : Double.NaN;
+    }
+
+    @Override
+    public Optional<String> remark() {
+        return Optional.of(heading + " is recorded while the battery is being discharged only");
     }
 }

@@ -33,35 +33,16 @@ final class LinuxSensors {
     }
 
     /** Looks for everything; call once. */
-    LinuxSensors find() {
+    FoundSensors find() {
         hwmon();
         zones();
         clocks();
         energy();
         batteries();
         if (Files.isReadable(root.resolve("proc/stat"))) {
-            found.add(new Utilisation(root.resolve("proc/stat")));
+            add(new Utilisation(root.resolve("proc/stat")));
         }
-        say(Channel.DIE_TEMPERATURE, "no die temperature (neither hwmon nor a thermal zone of the processor)");
-        say(Channel.PACKAGE_POWER, "no package power (no readable energy counter in powercap, no power sensor in hwmon)");
-        say(Channel.CLOCK, "no clock (no cpufreq policy)");
-        say(Channel.FAN, "no fan speed (none in hwmon)");
-        return this;
-    }
-
-    List<Sensor> found() {
-        return List.copyOf(found);
-    }
-
-    /** What is not there or may not be read, a sentence each. */
-    List<String> missing() {
-        return List.copyOf(missing);
-    }
-
-    private void say(Channel channel, String sentence) {
-        if (found.stream().noneMatch(sensor -> sensor.channel() == channel)) {
-            missing.add(sentence);
-        }
+        return new FoundSensors(found, missing, power());
     }
 
     private void hwmon() {
@@ -132,7 +113,7 @@ final class LinuxSensors {
     }
 
     private void batteries() {
-        for (Path supply : batteryFolders()) {
+        for (Path supply : supplies(true)) {
             String name = supply.getFileName().toString();
             if (KernelFile.number(supply.resolve("capacity")).isPresent()) {
                 add(new ScaledSensor("battery charge " + name + " [%]", Channel.BATTERY_CHARGE, supply.resolve("capacity"), 1));
@@ -146,14 +127,21 @@ final class LinuxSensors {
         }
     }
 
-    /** The folders of the batteries. */
-    List<Path> batteryFolders() {
-        return folders("sys/class/power_supply", "").stream().filter(supply -> KernelFile.text(supply.resolve("type")).equals("Battery")).toList();
+    private PowerState power() {
+        List<Path> batteries = supplies(true);
+        List<Path> sources = supplies(false);
+        return batteries.isEmpty() && sources.isEmpty() ? PowerState.UNKNOWN : new KernelPower(batteries, sources);
+    }
+
+    /** The folders of the batteries of the device, or of its other sources. A battery of scope "Device" is in a mouse or the like. */
+    private List<Path> supplies(boolean batteries) {
+        return folders("sys/class/power_supply", "").stream().filter(supply -> !KernelFile.text(supply.resolve("scope")).equals("Device"))
+                .filter(supply -> KernelFile.text(supply.resolve("type")).equals("Battery") == batteries).toList();
     }
 
     private void add(Sensor sensor) {
         if (found.stream().noneMatch(other -> other.heading().equals(sensor.heading()))) {
-            found.add(sensor);
+            found.add(new BelievableSensor(sensor));
         }
     }
 

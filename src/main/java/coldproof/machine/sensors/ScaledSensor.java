@@ -16,8 +16,6 @@ record ScaledSensor(String heading, Channel channel, Path file, double perUnit) 
     @Override
     public double read(double seconds) {
         OptionalLong raw = KernelFile.number(file);
-        double value = raw.isPresent() ? raw.getAsLong() / perUnit : Double.NaN;
-        // Sensors on a die are valid from 0 °C up, by the kernel's documentation of such drivers: 0 and less is no reading.
-        return channel == Channel.DIE_TEMPERATURE && value <= 0 ? Double.NaN : value;
+        return raw.isPresent() ? raw.getAsLong() / perUnit : Double.NaN;
     }
 }

@@ -1,6 +1,7 @@
 package coldproof.machine.sensors;
 
 import coldproof.trace.Channel;
+import java.util.Optional;
 
 /** Something that can be read once a second. Not thread-safe. */
 interface Sensor {
@@ -17,4 +18,9 @@ interface Sensor {
      * @return the value in the unit of the heading; NaN where it cannot be read now, or not before the second reading
      */
     double read(double seconds);
+
+    /** What to tell of it once its log has ended, in a sentence without a full stop; empty where there is nothing to tell. */
+    default Optional<String> remark() {
+        return Optional.empty();
+    }
 }

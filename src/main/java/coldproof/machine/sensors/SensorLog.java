@@ -5,12 +5,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** Writes what the sensors say into a file, usually once a second, on a thread of its own, until it is closed. */
 public final class SensorLog implements AutoCloseable {
-    private final List<Sensor> sensors;
+    private final List<LogColumn> columns;
     private final List<String> missing;
     private final BufferedWriter out;
     private final Thread thread;
@@ -23,13 +24,13 @@ public final class SensorLog implements AutoCloseable {
     private volatile int rows;
     private long busyNanos;
 
-    private SensorLog(LinuxSensors sensors, Path file, double everySeconds) throws IOException {
-        this.sensors = sensors.found();
-        this.missing = sensors.missing();
+    private SensorLog(FoundSensors found, Path file, double everySeconds) throws IOException {
+        this.columns = found.sensors().stream().map(LogColumn::new).toList();
+        this.missing = found.missing();
         this.everyNanos = Math.round(everySeconds * 1e9);
         out = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         StringBuilder heading = new StringBuilder("time [s]");
-        this.sensors.forEach(sensor -> heading.append(',').append(sensor.heading().replace(',', ' ').replace('"', ' ')));
+        columns.forEach(column -> heading.append(',').append(column.heading().replace(',', ' ').replace('"', ' ')));
         out.write(heading.append('\n').toString());
         thread = new Thread(this::sample, "sensors");
         thread.setDaemon(true);
@@ -39,8 +40,8 @@ public final class SensorLog implements AutoCloseable {
      * What a log came to.
      *
      * @param rows rows written
-     * @param columns headings of the sensors
-     * @param missing what is not there, a sentence each
+     * @param columns headings of the sensors that gave any value
+     * @param missing what is not there, gave nothing or fell silent, a sentence each
      * @param costShare share of the time it lasted that was spent reading and writing, in [0, 1]: at most so much of one processor, since
      *     waiting for a processor or a drive is in it
      */
@@ -52,7 +53,7 @@ public final class SensorLog implements AutoCloseable {
         }
     }
 
-    static SensorLog start(LinuxSensors sensors, Path file, double everySeconds) throws IOException {
+    static SensorLog start(FoundSensors sensors, Path file, double everySeconds) throws IOException {
         SensorLog log = new SensorLog(sensors, file, everySeconds);
         log.thread.start();
         return log;
@@ -83,26 +84,24 @@ public final class SensorLog implements AutoCloseable {
     private synchronized void row() {
         long from = System.nanoTime();
         double seconds = (from - began) / 1e9;
-        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%.3f", seconds));
-        for (Sensor sensor : sensors) {
-            double value = sensor.read(seconds);
-            line.append(',');
-            if (!Double.isNaN(value)) {
-                line.append(number(value));
-            }
+        StringBuilder cells = new StringBuilder();
+        for (LogColumn column : columns) {
+            cells.append(',').append(column.cell(seconds));
         }
+        if (cells.length() > columns.size()) { // a row in which nothing was read, as the first one where all takes two readings, is none
+            write(String.format(Locale.ROOT, "%.3f", seconds) + cells + '\n');
+        }
+        busyNanos += System.nanoTime() - from;
+    }
+
+    private void write(String line) {
         try {
-            out.write(line.append('\n').toString());
+            out.write(line);
             out.flush();
             rows++;
         } catch (IOException full) {
             failure = full;
         }
-        busyNanos += System.nanoTime() - from;
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : String.format(Locale.ROOT, "%.3f", value);
     }
 
     /**
@@ -128,8 +127,10 @@ public final class SensorLog implements AutoCloseable {
         if (failure != null) {
             throw failure;
         }
-        List<String> columns = sensors.stream().map(Sensor::heading).toList();
-        return new Report(rows, columns, missing, busyNanos / (double) Math.max(1, System.nanoTime() - began));
+        List<String> headings = columns.stream().filter(LogColumn::gave).map(LogColumn::heading).toList();
+        List<String> sentences = new ArrayList<>(missing);
+        columns.forEach(column -> column.remark().ifPresent(sentences::add));
+        return new Report(rows, headings, sentences, busyNanos / (double) Math.max(1, System.nanoTime() - began));
     }
 
     @Override

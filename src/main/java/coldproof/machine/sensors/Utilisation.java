@@ -5,13 +5,10 @@ import java.nio.file.Path;
 
 /** Share of the time all processors were busy since the last reading, from the first line of /proc/stat; waiting for a drive counts as idle. */
 final class Utilisation implements Sensor {
-    private static final int IDLE = 4;
-    private static final int WAITS = 5;
     private static final int FIELDS = 9; // "cpu", user, nice, system, idle, iowait, irq, softirq, steal; guest time is in user already
 
     private final Path file;
-    private long lastBusy = -1;
-    private long lastAll;
+    private final LoadShare share = new LoadShare();
 
     Utilisation(Path file) {
         this.file = file;
@@ -32,7 +29,7 @@ final class Utilisation implements Sensor {
         String text = KernelFile.text(file);
         int end = text.indexOf('\n');
         String[] fields = (end < 0 ? text : text.substring(0, end)).split("\\s+");
-        if (fields.length <= WAITS || !fields[0].equals("cpu")) {
+        if (fields.length <= 1 + LoadShare.WAITS || !fields[0].equals("cpu")) {
             return Double.NaN;
         }
         long all = 0;
@@ -40,11 +37,8 @@ final class Utilisation implements Sensor {
         for (int i = 1; i < Math.min(FIELDS, fields.length); i++) {
             long ticks = Long.parseLong(fields[i]);
             all += ticks;
-            idle += i == IDLE || i == WAITS ? ticks : 0;
+            idle += i == 1 + LoadShare.IDLE || i == 1 + LoadShare.WAITS ? ticks : 0;
         }
-        double share = lastBusy >= 0 && all > lastAll ? 100.0 * (all - idle - lastBusy) / (all - lastAll) : Double.NaN;
-        lastBusy = all - idle;
-        lastAll = all;
-        return share;
+        return share.between(new long[] {all - idle, all});
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldproof.trace.Channel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,8 +53,8 @@ class SensorLogTest {
 
     @Test
     void everySensorIsReadInItsUnit() throws IOException {
-        LinuxSensors found = new LinuxSensors(root).find();
-        Map<String, Double> first = read(0, found.found());
+        FoundSensors found = new LinuxSensors(root).find();
+        Map<String, Double> first = read(0, found.sensors());
         assertEquals(71.5, first.get("die temperature coretemp Package id 0 [°C]"));
         assertEquals(39.0, first.get("board temperature board temp1 [°C]"));
         assertEquals(2310.0, first.get("fan speed board fan1 [rpm]"));
@@ -65,7 +66,7 @@ class SensorLogTest {
         assertFalse(first.containsKey("board temperature board temp2 [°C]"));
         write("sys/class/powercap/intel-rapl:0/energy_uj", "43000000");
         write("proc/stat", "cpu 175 0 50 815 60 0 0 0 0 0");
-        Map<String, Double> second = read(1.5, found.found());
+        Map<String, Double> second = read(1.5, found.sensors());
         assertEquals(28.0, second.get("package power package-0 [W]"), 1e-12);
         assertEquals(75.0, second.get("utilisation [%]"), 1e-12);
         assertEquals(List.of(), found.missing());
@@ -79,7 +80,7 @@ class SensorLogTest {
 
     @Test
     void aDieAtZeroOrASensorThatVanishesIsAMissingValue() throws IOException {
-        List<Sensor> found = new LinuxSensors(root).find().found();
+        List<Sensor> found = new LinuxSensors(root).find().sensors();
         write("sys/class/hwmon/hwmon3/temp1_input", "0");
         assertTrue(Double.isNaN(read(0, found).get("die temperature coretemp Package id 0 [°C]")));
         Files.delete(root.resolve("sys/class/hwmon/hwmon1/fan1_input"));
@@ -87,10 +88,60 @@ class SensorLogTest {
     }
 
     @Test
-    void whatIsMissingIsSaid(@TempDir Path bare) {
-        LinuxSensors found = new LinuxSensors(bare).find();
-        assertEquals(List.of(), found.found());
-        assertEquals(4, found.missing().size());
+    void whatIsMissingIsSaidInOneSentence(@TempDir Path bare) throws IOException {
+        SensorLog.Report report = new MachineSensors(bare, 1).log(bare.resolve("log.csv")).finish();
+        assertEquals(List.of(), report.columns());
+        assertEquals(List.of("nothing here measures die temperature, package power, clock, fan speed (looked in hwmon, thermal zones, powercap and cpufreq)"),
+                report.missing());
+    }
+
+    /** A header without a fan shows 0, as a fan that stands still does; once it was seen turning, 0 is a reading. */
+    @Test
+    void aFanAtZeroIsBelievedOnceItTurned() throws IOException {
+        write("sys/class/hwmon/hwmon1/fan1_input", "0");
+        Sensor fan = new LinuxSensors(root).find().sensors().stream().filter(sensor -> sensor.channel() == Channel.FAN).findFirst().orElseThrow();
+        assertTrue(Double.isNaN(fan.read(0)));
+        assertTrue(fan.remark().orElseThrow().startsWith("fan speed board fan1 [rpm] was 0 throughout"), fan.remark()::toString);
+        write("sys/class/hwmon/hwmon1/fan1_input", "1800");
+        assertEquals(1800, fan.read(1));
+        write("sys/class/hwmon/hwmon1/fan1_input", "0");
+        assertEquals(0, fan.read(2));
+        assertTrue(fan.remark().isEmpty());
+    }
+
+    /** sysfs-class-power: status tells the direction; what goes into the battery is not what the device draws. */
+    @Test
+    void aBatteryThatIsChargedSaysNothingOfTheDevicesPower() throws IOException {
+        Sensor power = new BatteryPower("battery power BAT0 [W]", root.resolve("sys/class/power_supply/BAT0"));
+        write("sys/class/power_supply/BAT0/status", "Discharging");
+        assertEquals(18.0, power.read(0), 1e-12);
+        write("sys/class/power_supply/BAT0/status", "Charging");
+        assertTrue(Double.isNaN(power.read(1)));
+    }
+
+    @Test
+    void aSensorThatFallsSilentIsSaidWithTheTime() throws IOException {
+        LogColumn fan = new LogColumn(new LinuxSensors(root).find().sensors().stream().filter(sensor -> sensor.channel() == Channel.FAN).findFirst().orElseThrow());
+        assertEquals("2310", fan.cell(0));
+        assertEquals("2310", fan.cell(12.2));
+        Files.delete(root.resolve("sys/class/hwmon/hwmon1/fan1_input"));
+        assertEquals("", fan.cell(13.2));
+        assertTrue(fan.remark().isEmpty(), "one silent row may be chance");
+        assertEquals("", fan.cell(14.2));
+        assertEquals("fan speed board fan1 [rpm] gave no value after 12 s", fan.remark().orElseThrow());
+    }
+
+    /** The kernel's readings in these units cannot be: 4095 °C, a fan register of all ones, a charge of 255 %. */
+    @Test
+    void whatCannotBeTrueIsAMissingValue() throws IOException {
+        List<Sensor> found = new LinuxSensors(root).find().sensors();
+        write("sys/class/hwmon/hwmon3/temp1_input", "4095000");
+        write("sys/class/hwmon/hwmon1/fan1_input", "65535");
+        write("sys/class/power_supply/BAT0/capacity", "255");
+        Map<String, Double> read = read(0, found);
+        assertTrue(Double.isNaN(read.get("die temperature coretemp Package id 0 [°C]")));
+        assertTrue(Double.isNaN(read.get("fan speed board fan1 [rpm]")));
+        assertTrue(Double.isNaN(read.get("battery charge BAT0 [%]")));
     }
 
     @Test
