@@ -4,6 +4,7 @@ import coldproof.trace.ChannelMap.MappedColumn;
 import coldproof.trace.ChannelMap.Origin;
 import coldproof.trace.ColumnSample.CellKind;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,9 @@ public final class ChannelGuess {
      * @param unit its unit, empty when the heading or the values shall tell
      */
     public record Setting(int column, Channel channel, Optional<TraceUnit> unit) {}
+
+    private static final double MOST_PERCENT = 101;
+    private static final double CONSTANT_SHARE = 0.4; // of the difference of two powers in the work that is there at rest too
 
     private final List<ColumnSample> columns;
     private final List<Setting> settings;
@@ -60,11 +64,11 @@ public final class ChannelGuess {
         List<ColumnSample> rest = columns.stream().filter(column -> column.kind() == CellKind.NUMBER && column.index() != time.get().index()
                 && settings.stream().noneMatch(setting -> setting.column() == column.index())).toList();
         TemperatureGuess temperatures = new TemperatureGuess(shape);
+        List<ColumnSample> otherParts = IdleProcessor.columns(rest, shape);
         for (ColumnSample column : rest) {
             HeadingWords words = new HeadingWords(column.name());
-            Optional<TraceUnit.Kind> kind = UnitGuess.kindOf(column, words);
-            if (!words.hasAny("limit", "target", "request", "requested", "setpoint", "threshold", "critical", "ziel", "grenze")) {
-                kind.ifPresent(measured -> sort(column, words, measured, temperatures));
+            if (!words.hasAny(Vocabulary.NOT_MEASURED) && !otherParts.contains(column) && !isStatistic(words, rest)) {
+                UnitGuess.kindOf(column, words).ifPresent(measured -> sort(column, words, measured, temperatures));
             }
         }
         temperatures.decide().forEach(this::add);
@@ -78,7 +82,7 @@ public final class ChannelGuess {
             case TEMPERATURE -> temperatures.add(column, words);
             case POWER -> power(column, words);
             case CLOCK -> clock(column, words);
-            case ROTATION -> add(mapped(column, Channel.FAN, UnitGuess.of(column, kind), Origin.NAME));
+            case ROTATION -> fan(column, words);
             case SHARE -> share(column, words);
             case TIME -> {
                 // A second column of time, such as the time left on battery, is of no use here.
@@ -86,33 +90,62 @@ public final class ChannelGuess {
         }
     }
 
+    /** Whether it is a lowest, highest or mean reading beside the reading itself. */
+    private static boolean isStatistic(HeadingWords words, List<ColumnSample> columns) {
+        List<String> bare = words.wordsBut(Vocabulary.STATISTIC);
+        return words.hasAny(Vocabulary.STATISTIC) && columns.stream().map(column -> new HeadingWords(column.name()))
+                .anyMatch(other -> !other.hasAny(Vocabulary.STATISTIC) && other.wordsBut().equals(bare) && other.unit().equals(words.unit()));
+    }
+
     private void power(ColumnSample column, HeadingWords words) {
-        boolean cell = words.hasAny("battery", "batterie", "akku", "charger");
-        boolean whole = words.hasAny("system", "total", "wall", "input", "adapter", "mains", "plug", "platform", "device", "gesamt", "netz", "dc");
-        boolean part = words.hasAny("package", "pkg", "cpu", "gpu", "soc", "chip", "processor", "die", "core", "apu", "prozessor", "paket");
-        TraceUnit unit = UnitGuess.of(column, TraceUnit.Kind.POWER);
-        if (!cell) {
-            add(mapped(column, whole && !part ? Channel.SYSTEM_POWER : Channel.PACKAGE_POWER, unit, whole || part ? Origin.NAME : Origin.VALUES));
+        boolean other = words.hasAny(Vocabulary.BATTERY) || words.hasAny(Vocabulary.CELL) || words.hasAny(Vocabulary.NOT_THE_WHOLE) || words.hasAny(Vocabulary.BESIDE);
+        boolean whole = words.hasAny(Vocabulary.WHOLE_DEVICE);
+        boolean part = words.hasAny(Vocabulary.PROCESSOR);
+        if (!other && !(shape.hasStart() && isStill(column))) {
+            TraceUnit unit = UnitGuess.of(column, TraceUnit.Kind.POWER);
+            boolean wholeCard = words.hasAny("board") && words.hasAny(Vocabulary.WHOLE_DEVICE) && !words.hasAny("package", "pkg", "chip", "core*");
+            add(mapped(column, whole && (!part || wholeCard) ? Channel.SYSTEM_POWER : Channel.PACKAGE_POWER, unit, whole || part ? Origin.NAME : Origin.VALUES));
         }
     }
 
+    /** Whether a column never changes: a setting. */
+    private static boolean isStill(ColumnSample column) {
+        double[] values = Arrays.stream(column.values()).filter(value -> !Double.isNaN(value)).toArray();
+        return Arrays.stream(values).allMatch(value -> value == values[0]);
+    }
+
     private void clock(ColumnSample column, HeadingWords words) {
-        if (!words.hasAny("memory", "mem", "dram", "ram", "bus", "ring", "uncore", "fabric", "base", "speicher")) {
+        if (!words.hasAny(Vocabulary.BESIDE) && !words.hasAny(Vocabulary.OTHER_CLOCK)) {
             add(mapped(column, Channel.CLOCK, UnitGuess.of(column, TraceUnit.Kind.CLOCK), Origin.NAME));
+        }
+    }
+
+    private void fan(ColumnSample column, HeadingWords words) {
+        boolean told = words.unit().isPresent() || TraceUnit.named(column.unit()).isPresent();
+        boolean share = words.hasAny(Vocabulary.DUTY) || !told && shape.top(column) <= MOST_PERCENT;
+        if (!share && !words.hasAny(Vocabulary.BESIDE)) {
+            add(mapped(column, Channel.FAN, UnitGuess.of(column, TraceUnit.Kind.ROTATION), Origin.NAME));
         }
     }
 
     private void share(ColumnSample column, HeadingWords words) {
         TraceUnit unit = UnitGuess.of(column, TraceUnit.Kind.SHARE);
-        if (words.hasAny("humidity", "feuchte", "rh", "memory", "mem", "ram", "disk", "drive", "fan", "pwm", "duty", "volume", "brightness")) {
+        if (words.hasAny(Vocabulary.BESIDE) || words.hasAny(Vocabulary.FAN) || words.hasAny(Vocabulary.DUTY) || words.hasAny(Vocabulary.NOT_THE_WHOLE)
+                || words.hasAny("rh", "residency")) {
             return;
         }
-        if (words.hasAny("battery", "batterie", "akku", "charge", "ladung", "ladestand", "remaining", "soc", "level")) {
+        boolean jumps = shape.hasStart() && shape.quickRise(column) > 0.3 * Math.abs(shape.top(column));
+        boolean stateOfCharge = words.hasAny("state") && words.hasAny("charge");
+        if (words.hasAny(Vocabulary.BATTERY) || stateOfCharge) {
             add(mapped(column, Channel.BATTERY_CHARGE, unit, Origin.NAME));
-        } else if (words.hasAny("util", "load", "usage", "busy", "auslastung", "last", "activity", "carga", "cpu", "gpu")) {
+        } else if (words.hasAny(Vocabulary.UTILISATION)) {
+            add(mapped(column, Channel.UTILISATION, unit, Origin.NAME));
+        } else if (words.hasAny(Vocabulary.FULLNESS)) {
+            boolean busy = jumps || words.hasAny(Vocabulary.MAIN_PROCESSOR) || words.hasAny(Vocabulary.GRAPHICS);
+            add(mapped(column, busy ? Channel.UTILISATION : Channel.BATTERY_CHARGE, unit, Origin.NAME));
+        } else if (words.hasAny(Vocabulary.PROCESSOR)) {
             add(mapped(column, Channel.UTILISATION, unit, Origin.NAME));
         } else {
-            boolean jumps = shape.hasStart() && shape.quickRise(column) > 0.3 * Math.abs(shape.top(column));
             boolean busy = !shape.hasStart() && words.isSymbol("u");
             add(mapped(column, jumps || busy ? Channel.UTILISATION : Channel.BATTERY_CHARGE, unit, Origin.VALUES));
         }
@@ -130,6 +163,7 @@ public final class ChannelGuess {
         splitPowers();
         keepBusiest(Channel.CLOCK, 0.9);
         keepBusiest(Channel.UTILISATION, 0.5);
+        keepBusiest(Channel.FAN, 0.25);
         keepBusiest(Channel.BATTERY_CHARGE, 0);
         keepFirst(Channel.BATTERY_CHARGE);
         keepFirst(Channel.AMBIENT);
@@ -142,14 +176,19 @@ public final class ChannelGuess {
         if (powers.size() < 2) {
             return;
         }
-        powers.sort(Comparator.comparingDouble(power -> -shape.work(columns.get(power.index())) * power.unit().toInside(1)));
+        powers.sort(Comparator.comparingDouble(power -> -work(power)));
         boolean systemKnown = found.stream().anyMatch(column -> column.channel() == Channel.SYSTEM_POWER);
-        List<MappedColumn> unnamed = powers.stream().filter(power -> power.origin() == Origin.VALUES).toList();
         found.removeAll(powers);
-        if (!systemKnown && !unnamed.isEmpty() && unnamed.get(0) == powers.get(0)) {
+        if (!systemKnown && powers.get(0).origin() == Origin.VALUES && holdsMore(powers.get(0), powers.get(1))) {
             found.add(as(Channel.SYSTEM_POWER, powers.remove(0)));
         }
         found.add(powers.get(0));
+    }
+
+    /** Whether the larger power holds consumers that do not care for the work, as a whole device does and a package does not. */
+    private boolean holdsMore(MappedColumn larger, MappedColumn smaller) {
+        double atRest = shape.before(columns.get(larger.index())) * larger.unit().toInside(1) - shape.before(columns.get(smaller.index())) * smaller.unit().toInside(1);
+        return !shape.hasStart() || atRest > CONSTANT_SHARE * (work(larger) - work(smaller));
     }
 
     private void keepBusiest(Channel channel, double share) {
@@ -208,10 +247,10 @@ public final class ChannelGuess {
             return 0;
         }
         HeadingWords words = new HeadingWords(column.name());
-        boolean named = words.hasAny("time", "zeit", "elapsed", "epoch", "stamp", "datetime", "tiempo", "temps", "seconds") || words.isSymbol("t", "s");
+        boolean named = words.hasAny(Vocabulary.TIME) || words.isSymbol("t", "s");
         Optional<TraceUnit> written = words.unit().or(() -> TraceUnit.named(column.unit()));
         boolean unit = written.map(found -> found.kind() == TraceUnit.Kind.TIME).orElse(false);
-        boolean counter = words.hasAny("index", "row", "sample", "no", "nr", "number", "id", "count", "cycle");
+        boolean counter = words.hasAny(Vocabulary.COUNTER);
         return 1 + (column.kind() == CellKind.DATE_TIME ? 7 : stamped ? 6 : 0) + (named ? 5 : 0) + (unit ? 4 : 0) + (isEven(column.values()) ? 3 : 0)
                 - (written.isPresent() && !unit ? 4 : 0) - (counter && !named ? 1 : 0)
                 + (column.index() == 0 ? 1 : 0);

@@ -99,6 +99,11 @@ public enum TraceUnit {
         return (toInside(value) - other.offset) / other.factor;
     }
 
+    /** Whether a text names a unit of any kind, also of something that no channel measures, such as volts. */
+    public static boolean isUnit(String text) {
+        return named(text).isPresent() || ForeignUnits.contains(text, true);
+    }
+
     /** The unit a text names, in brackets or not, in any case; empty when it names none. */
     public static Optional<TraceUnit> named(String text) {
         String bare = text.strip().toLowerCase(Locale.ROOT).replace('º', '°').replace('μ', 'µ').replace("° ", "°");

@@ -11,25 +11,35 @@ final class UnitGuess {
     static Optional<TraceUnit.Kind> kindOf(ColumnSample column, HeadingWords words) {
         Optional<TraceUnit> unit = written(column, words);
         if (unit.isPresent()) {
-            boolean hertzOfFan = unit.get().kind() == TraceUnit.Kind.CLOCK && words.hasAny("fan", "lüfter", "luefter");
+            boolean hertzOfFan = unit.get().kind() == TraceUnit.Kind.CLOCK && words.hasAny(Vocabulary.FAN);
             return hertzOfFan ? Optional.empty() : Optional.of(unit.get().kind());
         }
-        if (words.hasAny("fan", "rpm", "lüfter", "luefter", "drehzahl", "tach", "blower")) {
+        if (words.isForeign() || ForeignUnits.contains(column.unit(), true)) {
+            return Optional.empty();
+        }
+        if (words.hasAny(Vocabulary.FAN) || words.hasAny(Vocabulary.ROTATION)) {
             return Optional.of(TraceUnit.Kind.ROTATION);
         }
-        if (words.hasAny("temp", "temperature", "temperatur", "thermal")) {
+        if (words.hasAny(Vocabulary.TEMPERATURE)) {
             return Optional.of(TraceUnit.Kind.TEMPERATURE);
         }
-        if (words.hasAny("power", "leistung", "watts", "puissance", "potencia")) {
+        if (words.hasAny(Vocabulary.POWER)) {
             return Optional.of(TraceUnit.Kind.POWER);
         }
-        if (words.hasAny("clock", "freq", "frequency", "takt", "frequenz", "clk")) {
+        if (words.hasAny(Vocabulary.CLOCK)) {
             return Optional.of(TraceUnit.Kind.CLOCK);
         }
-        if (words.hasAny("util", "load", "usage", "busy", "auslastung", "charge", "battery", "akku", "ladestand")) {
+        if (words.hasAny(Vocabulary.ELECTRIC)) {
+            return Optional.empty();
+        }
+        if (words.hasAny(Vocabulary.UTILISATION) || words.hasAny(Vocabulary.BATTERY) || words.hasAny(Vocabulary.FULLNESS)) {
             return Optional.of(TraceUnit.Kind.SHARE);
         }
-        if (words.hasAny("die", "core", "ambient", "air", "room", "inlet", "skin", "surface", "board", "umgebung")) {
+        Optional<TraceUnit.Kind> symbol = words.kindOfSymbol();
+        if (symbol.isPresent()) {
+            return symbol;
+        }
+        if (words.hasAny("die", "core*", "junction") || words.hasAny(Vocabulary.AMBIENT) || words.hasAny(Vocabulary.SURFACE) || words.hasAny(Vocabulary.BOARD)) {
             return Optional.of(TraceUnit.Kind.TEMPERATURE);
         }
         return bySymbol(words);
@@ -66,6 +76,11 @@ final class UnitGuess {
             case ROTATION -> TraceUnit.RPM;
             case SHARE -> high <= 1.0 && high > 0 ? TraceUnit.FRACTION : TraceUnit.PERCENT;
         };
+    }
+
+    /** Whether heading or line of units say a unit of this kind. */
+    static boolean isWritten(ColumnSample column, TraceUnit.Kind kind) {
+        return written(column, new HeadingWords(column.name())).filter(unit -> unit.kind() == kind).isPresent();
     }
 
     /** Unit of a column of time; stamps are read in s. */

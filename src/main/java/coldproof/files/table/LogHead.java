@@ -40,7 +40,7 @@ public record LogHead(String name, List<ColumnSample> columns, char delimiter, b
                 rows.add(line.texts());
             }
         }
-        boolean decimalComma = layout.delimiter() != ',' && usesDecimalComma(rows);
+        boolean decimalComma = usesDecimalComma(rows, layout.delimiter() == ',');
         List<ColumnSample> columns = new ArrayList<>();
         for (int i = 0; i < layout.columns().size(); i++) {
             columns.add(sample(i, layout, rows, decimalComma));
@@ -48,16 +48,21 @@ public record LogHead(String name, List<ColumnSample> columns, char delimiter, b
         return new LogHead(name, columns, layout.delimiter(), decimalComma, layout.firstDataLine());
     }
 
-    private static boolean usesDecimalComma(List<List<String>> rows) {
+    /** Between commas, quoted numbers with a comma may be thousands: there no number may have a point, and not all three digits behind. */
+    private static boolean usesDecimalComma(List<List<String>> rows, boolean betweenCommas) {
         int commas = 0;
         int points = 0;
+        int thousands = 0;
         for (List<String> row : rows) {
-            for (String cell : row) {
-                commas += DecimalMarks.isNumberWith(',', cell.strip()) ? 1 : 0;
-                points += DecimalMarks.isNumberWith('.', cell.strip()) ? 1 : 0;
+            for (String text : row) {
+                String cell = text.strip();
+                boolean comma = DecimalMarks.isNumberWith(',', cell);
+                commas += comma ? 1 : 0;
+                thousands += comma && cell.length() - cell.indexOf(',') == 4 ? 1 : 0;
+                points += DecimalMarks.isNumberWith('.', cell) ? 1 : 0;
             }
         }
-        return commas > points;
+        return betweenCommas ? points == 0 && thousands < commas : commas > points;
     }
 
     private static ColumnSample sample(int index, Layout layout, List<List<String>> rows, boolean decimalComma) {
