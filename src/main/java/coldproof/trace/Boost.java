@@ -42,7 +42,7 @@ public record Boost(double seconds, double watts) {
         double lastAt = Double.NaN;
         double last = Double.NaN;
         for (int i = work.from(); i < work.to(); i++) {
-            double at = middle(series, work, i);
+            double at = work.middleSeconds(series, i);
             double around = mean(series, work, power, at - HALF_WINDOW, at + HALF_WINDOW);
             if (at >= (LEVEL_FROM + LEVEL_TO) / 2 && around < border) {
                 return Double.isNaN(last) || last <= border ? at
@@ -56,17 +56,12 @@ public record Boost(double seconds, double watts) {
         return 0;
     }
 
-    /** Time of an entry from the start of the work: the middle of the interval it is the mean of. */
-    private static double middle(Series series, Work work, int index) {
-        return series.seconds(index) - series.samplingSeconds() / 2 - work.startSeconds();
-    }
-
     private static double mean(Series series, Work work, Channel power, double fromSeconds, double toSeconds) {
         double sum = 0;
         int count = 0;
         double slack = 0.05 * series.stepSeconds(); // time stamps jitter
-        for (int i = work.from(); i < work.to(); i++) {
-            double at = middle(series, work, i);
+        for (int i = work.entryAt(series, fromSeconds - slack); i < work.to(); i++) {
+            double at = work.middleSeconds(series, i);
             double value = series.value(power, i);
             if (at > fromSeconds - slack && at < toSeconds + slack && !Double.isNaN(value)) {
                 sum += value;

@@ -29,7 +29,7 @@ public final class TraceSummaries {
 
     private static TraceSummary summarise(Series series, Work work, OptionalDouble airCelsius) {
         Channel power = series.has(Channel.PACKAGE_POWER) ? Channel.PACKAGE_POWER : Channel.SYSTEM_POWER;
-        int half = entryAt(series, work, work.lengthSeconds() / 2);
+        int half = work.entryAt(series, work.lengthSeconds() / 2);
         Map<Channel, Level> sustained = new EnumMap<>(Channel.class);
         Map<Channel, Double> whole = new EnumMap<>(Channel.class);
         Map<Channel, Double> before = new EnumMap<>(Channel.class);
@@ -65,22 +65,13 @@ public final class TraceSummaries {
         return levels.containsKey(channel) ? levels.get(channel).mean() : Double.NaN;
     }
 
-    /** First entry of the work whose interval lies behind the time given, from the start of the work. */
-    private static int entryAt(Series series, Work work, double secondsFromStart) {
-        int at = work.from();
-        while (at + 1 < work.to() && series.seconds(at) - series.samplingSeconds() / 2 - work.startSeconds() < secondsFromStart) {
-            at++;
-        }
-        return at;
-    }
-
     /** Goes back from the end in steps of five seconds for as long as all that is held stays near its sustained level. */
     private static double settle(Series series, Work work, Map<Channel, Level> sustained) {
         double step = Math.max(5, series.stepSeconds());
         double settle = Double.NaN;
         for (double to = work.lengthSeconds(); to - step >= 0; to -= step) {
-            int first = entryAt(series, work, to - step);
-            int last = Math.max(first + 1, entryAt(series, work, to));
+            int first = work.entryAt(series, to - step);
+            int last = Math.max(first + 1, work.entryAt(series, to));
             for (Channel channel : HELD) {
                 Level level = sustained.get(channel);
                 if (level != null) {
@@ -111,8 +102,8 @@ public final class TraceSummaries {
         if (to - from < series.stepSeconds() / 2) {
             return;
         }
-        int first = entryAt(series, work, from);
-        int last = to >= work.lengthSeconds() ? work.to() : Math.max(first + 1, entryAt(series, work, to));
+        int first = work.entryAt(series, from);
+        int last = to >= work.lengthSeconds() ? work.to() : Math.max(first + 1, work.entryAt(series, to));
         Map<Channel, Double> means = new EnumMap<>(Channel.class);
         for (Channel channel : Channel.values()) {
             put(means, channel, series.mean(channel, first, last));
@@ -122,7 +113,7 @@ public final class TraceSummaries {
 
     private static List<String> unsteady(Series series, Work work, int half) {
         List<String> moving = new ArrayList<>();
-        int threeQuarters = entryAt(series, work, 0.75 * work.lengthSeconds());
+        int threeQuarters = work.entryAt(series, 0.75 * work.lengthSeconds());
         for (Channel channel : HELD) {
             double third = series.mean(channel, half, threeQuarters);
             double last = series.mean(channel, threeQuarters, work.to());

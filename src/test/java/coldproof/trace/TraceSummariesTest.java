@@ -51,6 +51,27 @@ class TraceSummariesTest {
         assertEquals(120, summary.phases().get(1).toSeconds(), 1e-9);
     }
 
+    /** Oracle: one entry after the other, on times that rise unevenly. */
+    @Test
+    void findsTheEntryOfATimeAsGoingThroughAllOfThemDoes() {
+        SplittableRandom random = new SplittableRandom(31);
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        double time = 0;
+        for (int line = 2; line < 500; line++) {
+            time += random.nextInt(8) == 0 ? 20 * random.nextDouble() : 1;
+            accumulator.row(line, new double[] {time, 60, 20, 50});
+        }
+        Series series = accumulator.series();
+        Work work = new Work(7, series.size() - 9, series.seconds(6), series.seconds(series.size() - 10), Channel.TIME);
+        for (double wanted = -5; wanted < work.lengthSeconds() + 30; wanted += 0.25) {
+            int expected = work.from();
+            while (expected + 1 < work.to() && work.middleSeconds(series, expected) < wanted) {
+                expected++;
+            }
+            assertEquals(expected, work.entryAt(series, wanted), "at " + wanted + " s");
+        }
+    }
+
     @Test
     void withoutABoostThereIsNone() {
         TraceAccumulator accumulator = new TraceAccumulator(MAP);
