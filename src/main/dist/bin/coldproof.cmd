@@ -6,5 +6,10 @@ set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
 rem A folder that brings its own Java uses it.
 if exist "%home%\runtime\bin\java.exe" set "java=%home%\runtime\bin\java.exe"
-"%java%" -XX:+UseSerialGC -Xshare:auto "-XX:SharedArchiveFile=%home%\lib\coldproof.jsa" -Xlog:disable -jar "%home%\lib\coldproof.jar" %*
+rem Long sums (rehearsals) repay the full compiler; every other verb is over before it would help.
+set "tiers=-XX:TieredStopAtLevel=1 -XX:+UseG1GC -Xms16m"
+if "%~1"=="rehearse" set "tiers=-XX:+UseSerialGC"
+rem The archive is mapped where it was made for and its classes, checked when it was made, are not checked again.
+"%java%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:-BytecodeVerificationRemote ^
+  -XX:-UsePerfData -Xshare:auto "-XX:SharedArchiveFile=%home%\lib\coldproof.jsa" -Xlog:disable %tiers% -jar "%home%\lib\coldproof.jar" %*
 exit /b %ERRORLEVEL%

@@ -32,6 +32,8 @@ public final class Main {
     public static void main(String[] arguments) {
         // Every option arrives as text and is read by QuantityText: the parser need not look for converters of dates and databases.
         System.setProperty("picocli.converters.excludes", "java.*");
+        // Without this the parser looks for a scripting language's class, which opens and searches every jar.
+        System.setProperty("picocli.disable.closures", "true");
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
         boolean interactive = hasTerminal();
@@ -47,7 +49,7 @@ public final class Main {
             Optional<Screens> screens = interactive ? Optional.of(new LateScreens(colour)) : Optional.empty();
             int columns = Streams.columns(interactive, Optional.ofNullable(System.getenv("COLUMNS")));
             status = new CommandLineFace(new Streams(in, out, err, interactive, columns, colour), screens).run(arguments);
-            if (arguments[0].equals("warm")) {
+            if (arguments[0].equals("warm") && Arrays.asList(arguments).contains("--walk")) {
                 TerminalConsole.warm(new CommandLineDesk(false), Machine.atHand());
             }
         }

@@ -2,6 +2,7 @@ package coldproof.quantity;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * Reads numbers with units as people write them: {@code 3 %}, {@code -9 °C}, {@code 1,5 %}, {@code 3h 30min}. A decimal comma is a
@@ -24,6 +25,8 @@ public final class QuantityText {
             super(message);
         }
     }
+
+    private static final int MOST_DIGITS = 9; // always fits an int
 
     private QuantityText() {}
 
@@ -69,7 +72,7 @@ public final class QuantityText {
      */
     public static double number(String text) {
         String clean = clean(text);
-        if (!clean.matches("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d+)?")) {
+        if (!isNumber(clean)) {
             throw new Unreadable("not a number");
         }
         double number = Double.parseDouble(clean.replace(',', '.'));
@@ -79,15 +82,59 @@ public final class QuantityText {
         return number;
     }
 
+    /**
+     * Reads a whole number without a sign, of nine digits at most.
+     *
+     * @return empty if the text is no such number or lies outside the range
+     */
+    public static OptionalInt whole(String text, int smallest, int largest) {
+        int end = afterDigits(text, 0);
+        if (end == 0 || end != text.length() || end > MOST_DIGITS) {
+            return OptionalInt.empty();
+        }
+        int number = Integer.parseInt(text);
+        return number >= smallest && number <= largest ? OptionalInt.of(number) : OptionalInt.empty();
+    }
+
+    /** Digits with at most one decimal mark, perhaps a sign before and an exponent behind. Read by hand: a pattern costs a tenth of the time to start. */
+    private static boolean isNumber(String text) {
+        int from = afterSign(text, 0);
+        int end = afterDigits(text, from);
+        int digits = end - from;
+        if (end < text.length() && (text.charAt(end) == '.' || text.charAt(end) == ',')) {
+            int decimals = end + 1;
+            end = afterDigits(text, decimals);
+            digits += end - decimals;
+        }
+        if (digits == 0) {
+            return false;
+        }
+        if (end < text.length() && (text.charAt(end) == 'e' || text.charAt(end) == 'E')) {
+            int exponent = afterSign(text, end + 1);
+            end = afterDigits(text, exponent);
+            return end > exponent && end == text.length();
+        }
+        return end == text.length();
+    }
+
+    private static int afterSign(String text, int from) {
+        return from < text.length() && (text.charAt(from) == '-' || text.charAt(from) == '+') ? from + 1 : from;
+    }
+
+    private static int afterDigits(String text, int from) {
+        int i = from;
+        while (i < text.length() && isDigit(text.charAt(i))) {
+            i++;
+        }
+        return i;
+    }
+
     private static String clean(String text) {
         return text.replace('\u2212', '-').replace('\u00a0', ' ').replace('\u202f', ' ').replace('\u2009', ' ').strip();
     }
 
     private static int endOfNumber(String text) {
-        int i = 0;
-        if (i < text.length() && (text.charAt(i) == '-' || text.charAt(i) == '+')) {
-            i++;
-        }
+        int i = afterSign(text, 0);
         int digits = 0;
         while (i < text.length() && (isDigit(text.charAt(i)) || text.charAt(i) == '.' || text.charAt(i) == ',')) {
             digits += isDigit(text.charAt(i)) ? 1 : 0;

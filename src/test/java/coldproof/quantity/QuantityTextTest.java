@@ -2,8 +2,12 @@ package coldproof.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldproof.quantity.QuantityText.Bare;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +58,42 @@ class QuantityTextTest {
     void percentAndLogComeBackToTheStart() {
         for (double percent : new double[] {-50, -3, 0, 1e-9, 3, 250}) {
             assertEquals(percent, LogRatio.ofPercent(percent).percent(), 1e-12 * Math.max(1, Math.abs(percent)));
+        }
+    }
+
+    /** The grammar of a number, once more as a pattern: the hand-written reader must agree with it on any text of these characters. */
+    @Test
+    void takesForANumberWhatThePatternDoes() {
+        Random random = new Random(20260114);
+        String alphabet = "0123456789.,+-eE x";
+        int numbers = 0;
+        for (int i = 0; i < 200_000; i++) {
+            StringBuilder text = new StringBuilder();
+            for (int length = random.nextInt(7); length >= 0; length--) {
+                text.append(alphabet.charAt(random.nextInt(alphabet.length())));
+            }
+            String clean = text.toString().strip();
+            boolean expected = clean.matches("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d+)?") && Double.isFinite(Double.parseDouble(clean.replace(',', '.')));
+            assertEquals(expected, isNumber(text.toString()), text::toString);
+            numbers += expected ? 1 : 0;
+        }
+        assertTrue(numbers > 5000, "too few of the texts were numbers to prove anything: " + numbers);
+    }
+
+    private static boolean isNumber(String text) {
+        try {
+            QuantityText.number(text);
+            return true;
+        } catch (QuantityText.Unreadable unreadable) {
+            return false;
+        }
+    }
+
+    @Test
+    void readsAWholeNumberInsideItsRangeOnly() {
+        assertEquals(OptionalInt.of(80), QuantityText.whole("80", 40, 200));
+        for (String text : List.of("", "39", "201", "-80", "+80", "8e1", "80.0", "8 0", "1234567890", "８０")) {
+            assertEquals(OptionalInt.empty(), QuantityText.whole(text, 40, 200), text);
         }
     }
 }

@@ -126,7 +126,7 @@ public final class CommandLineFace {
     private ParseResult parse(CommandSpec spec, List<String> words, String verb) {
         CommandLine line = new CommandLine(spec);
         try {
-            return line.parseArgs(words.toArray(String[]::new));
+            return line.parseArgs(words.toArray(new String[0]));
         } catch (UnmatchedArgumentException unmatched) {
             String word = unmatched.getUnmatched().get(0);
             List<String> valid = spec.options().stream().map(option -> option.longestName()).toList();

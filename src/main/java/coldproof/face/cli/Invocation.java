@@ -44,7 +44,11 @@ final class Invocation {
     }
 
     String need(String option, String example) {
-        return text(option).orElseThrow(() -> refused(option, "it is missing", example, "Add " + option + " " + example + "."));
+        Optional<String> text = text(option);
+        if (text.isEmpty()) {
+            throw refused(option, "it is missing", example, "Add " + option + " " + example + ".");
+        }
+        return text.get();
     }
 
     List<String> texts(String option) {
@@ -68,7 +72,8 @@ final class Invocation {
     }
 
     Optional<Path> path(String option) {
-        return text(option).map(text -> pathOf(option, text));
+        Optional<String> text = text(option);
+        return text.isEmpty() ? Optional.empty() : Optional.of(pathOf(option, text.get()));
     }
 
     static Path pathOf(String what, String text) {
@@ -110,13 +115,11 @@ final class Invocation {
         if (text.isEmpty()) {
             return OptionalInt.empty();
         }
-        if (text.get().matches("\\d{1,9}")) {
-            int number = Integer.parseInt(text.get());
-            if (number >= smallest && number <= largest) {
-                return OptionalInt.of(number);
-            }
+        OptionalInt number = QuantityText.whole(text.get(), smallest, largest);
+        if (number.isEmpty()) {
+            throw refused(option, "\"" + text.get() + "\" does not do", "a whole number from " + smallest + " to " + largest, "Correct the value of " + option + ".");
         }
-        throw refused(option, "\"" + text.get() + "\" does not do", "a whole number from " + smallest + " to " + largest, "Correct the value of " + option + ".");
+        return number;
     }
 
     double number(String option, double otherwise) {
@@ -151,10 +154,21 @@ final class Invocation {
     /** Writes the JSON document when asked for it, else the text. */
     void answer(JsonObject json, String text) {
         if (json()) {
-            streams.out().println(json.toText());
+            answer(json);
         } else {
-            streams.out().print(text);
+            answer(text);
         }
+    }
+
+    /** Writes the JSON document. */
+    void answer(JsonObject json) {
+        streams.out().println(json.toText());
+        streams.out().flush();
+    }
+
+    /** Writes the text. */
+    void answer(String text) {
+        streams.out().print(text);
         streams.out().flush();
     }
 

@@ -38,6 +38,11 @@ final class Options {
         spec.addOption(OptionSpec.builder(name).type(boolean.class).description(plain(purpose)).build());
     }
 
+    /** A switch that the program gives itself. */
+    static void hiddenFlag(CommandSpec spec, String name, String purpose) {
+        spec.addOption(OptionSpec.builder(name).type(boolean.class).hidden(true).description(plain(purpose)).build());
+    }
+
     /** Arguments without a name. */
     static void arguments(CommandSpec spec, String label, String arity, String purpose) {
         spec.addPositional(PositionalParamSpec.builder().paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity(arity).description(plain(purpose))

@@ -48,7 +48,11 @@ final class RunsVerb implements Verb {
         }
         boolean fromOptions = call.has("--layout") || call.has("--noise") || call.has("--effect");
         SizingAnswer answer = fromOptions ? RunsJob.ofQuestion(question(call)) : RunsJob.ofStudy(StudyView.read(call.study()));
-        call.answer(SizingJson.of(answer), SizingText.of(answer, call.streams().columns()));
+        if (call.json()) {
+            call.answer(SizingJson.of(answer));
+        } else {
+            call.answer(SizingText.of(answer, call.streams().columns()));
+        }
         return ExitStatus.DONE;
     }
 

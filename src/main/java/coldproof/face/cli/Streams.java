@@ -1,5 +1,6 @@
 package coldproof.face.cli;
 
+import coldproof.quantity.QuantityText;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.util.Optional;
@@ -27,7 +28,9 @@ public record Streams(BufferedReader in, PrintWriter out, PrintWriter err, boole
      * @param said what the environment says the terminal has; counts as long as it is a whole number from 40 to 200
      */
     public static int columns(boolean interactive, Optional<String> said) {
-        return said.filter(text -> interactive && text.strip().matches("[0-9]{2,3}")).map(text -> Integer.parseInt(text.strip()))
-                .filter(columns -> columns >= FEWEST_COLUMNS && columns <= MOST_COLUMNS).orElse(USUAL_COLUMNS);
+        if (!interactive || said.isEmpty()) {
+            return USUAL_COLUMNS;
+        }
+        return QuantityText.whole(said.get().strip(), FEWEST_COLUMNS, MOST_COLUMNS).orElse(USUAL_COLUMNS);
     }
 }

@@ -29,15 +29,13 @@ final class Verbs {
                         "coldproof limiter --trials trials.csv --trace-column trace --factor fan --metric rate --better higher --session session"),
                 new VerbEntry("ledger", "devices side by side, with what cannot be told from noise", "coldproof ledger ledgers/trail-laptops.yaml"),
                 new VerbEntry("journal", "checks, exports, repairs and merges the record of a study", "coldproof journal check"),
-                new VerbEntry("report", "one self-contained page with plots, every trial and the method", "coldproof report --study my-study"));
+                new VerbEntry("report", "one self-contained page with plots, every trial and the method", "coldproof report --study my-study"),
+                new VerbEntry("warm", "makes starting quick again after the program's folder was moved or Java changed", "coldproof warm"));
     }
 
     static Optional<VerbEntry> find(String name) {
         if (name.equals("pages")) {
             return Optional.of(new VerbEntry("pages", "prints the shell completion or the manual page", "coldproof pages completion"));
-        }
-        if (name.equals("warm")) {
-            return Optional.of(new VerbEntry("warm", "walks the usual paths for the archive made at package time", "coldproof warm"));
         }
         for (VerbEntry entry : all()) {
             if (entry.name().equals(name)) {

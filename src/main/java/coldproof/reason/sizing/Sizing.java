@@ -118,7 +118,10 @@ public final class Sizing {
 
     private List<Warning> warnings(Allocation allocation, RandomisationScheme orders, double power) {
         List<Warning> warnings = new ArrayList<>();
-        randomisationWarning(orders, question.falseAlarm()).ifPresent(warnings::add);
+        java.util.Optional<Warning> randomisation = randomisationWarning(orders, question.falseAlarm());
+        if (randomisation.isPresent()) {
+            warnings.add(randomisation.get());
+        }
         if (power < question.power() - 1e-12) {
             warnings.add(new Warning("power-below-wanted", String.format(Locale.ROOT,
                     "With this size a change of %s %% is found %.0f times in 100, not %.0f.", number(question.effectPercent()), 100 * power, 100 * question.power())));

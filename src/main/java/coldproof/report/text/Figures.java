@@ -32,7 +32,11 @@ public final class Figures {
     /** A percentage as a person would have written it: {@code 3 %}, {@code 1.5 %}. */
     public static String given(double percent) {
         String text = fixed(percent, 4);
-        return text.replaceFirst("\\.?0+$", "") + " %";
+        int end = text.length();
+        while (text.charAt(end - 1) == '0') {
+            end--;
+        }
+        return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end) + " %";
     }
 
     /** A probability: three significant digits, {@code < 0.0001} when tiny. */

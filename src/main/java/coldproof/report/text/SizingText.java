@@ -7,21 +7,26 @@ import coldproof.reason.sizing.Size;
 import coldproof.reason.sizing.SizingAnswer;
 import coldproof.reason.sizing.Warning;
 
-/** The size of a study for people. */
+/** The size of a study for people. Plain branches, no lambdas: the first use of each costs a two-hundredth of the time to start. */
 public final class SizingText {
     private SizingText() {}
 
     /** What it takes and what it sees. */
     public static String of(SizingAnswer answer, int columns) {
         StringBuilder out = new StringBuilder();
-        answer.size().ifPresent(size -> size(size, answer, columns, out));
-        answer.needed().ifPresent(needed -> out.append(Wrap.at(columns, "For " + Figures.share(answer.wantedPower()) + " power it would take "
-                + units(needed) + ".")));
+        if (answer.size().isPresent()) {
+            size(answer.size().get(), answer, columns, out);
+        }
+        if (answer.needed().isPresent()) {
+            out.append(Wrap.at(columns, "For " + Figures.share(answer.wantedPower()) + " power it would take " + units(answer.needed().get()) + "."));
+        }
         String time = PlanText.time(answer.minutes().total(), answer.minutes().outdoors());
         if (!time.isEmpty()) {
             out.append(time).append('\n');
         }
-        answer.looks().ifPresent(cost -> out.append(LooksText.of(cost, columns)));
+        if (answer.looks().isPresent()) {
+            out.append(LooksText.of(answer.looks().get(), columns));
+        }
         for (Warning warning : answer.warnings()) {
             StringBuilder wrapped = new StringBuilder();
             Wrap.indented("look: " + warning.text(), "  ", columns, wrapped);
@@ -36,12 +41,18 @@ public final class SizingText {
         out.append(Wrap.at(columns, "To show " + what + ": " + units(size) + ", " + size.trialsTotal() + " trials in all."));
         out.append("  power             ").append(Figures.share(size.power())).append(" with ").append(Figures.fixed(size.degreesOfFreedom(), 0))
                 .append(" degrees of freedom");
-        size.powerOneFewer().ifPresent(power -> out.append("; one fewer of each: ").append(Figures.share(power)));
+        if (size.powerOneFewer().isPresent()) {
+            out.append("; one fewer of each: ").append(Figures.share(size.powerOneFewer().getAsDouble()));
+        }
         out.append('\n');
-        size.smallestDetectableLog().ifPresent(log -> out.append("  smallest change   ").append(Figures.change(LogRatio.toPercent(log))).append(" is seen with ")
-                .append(Figures.share(answer.wantedPower())).append(" power\n"));
-        size.smallestMarginLog().ifPresent(log -> out.append("  smallest margin   ").append(Figures.percent(LogRatio.toPercent(log))).append(" is shown with ")
-                .append(Figures.share(answer.wantedPower())).append(" power\n"));
+        if (size.smallestDetectableLog().isPresent()) {
+            out.append("  smallest change   ").append(Figures.change(LogRatio.toPercent(size.smallestDetectableLog().getAsDouble()))).append(" is seen with ")
+                    .append(Figures.share(answer.wantedPower())).append(" power\n");
+        }
+        if (size.smallestMarginLog().isPresent()) {
+            out.append("  smallest margin   ").append(Figures.percent(LogRatio.toPercent(size.smallestMarginLog().getAsDouble()))).append(" is shown with ")
+                    .append(Figures.share(answer.wantedPower())).append(" power\n");
+        }
         out.append("  randomisation     smallest possible p ").append(Figures.probability(size.smallestRandomisationP())).append('\n');
     }
 

@@ -1,6 +1,7 @@
 package coldproof.stats.distribution;
 
 import coldproof.stats.Argument;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The noncentral t distribution: of {@code (Z + noncentrality) / sqrt(chi-square / df)} with a standard normal {@code Z}.
@@ -60,7 +61,15 @@ public final class NoncentralT {
         }
         NormalStep nearer = new NormalStep(-t, -size); // at least half of the sum everywhere
         return new ChiMixture(degreesOfFreedom).average(
-                s -> Normal.lower(size - t * s) + Normal.lower(-size - t * s), nearer, Double.POSITIVE_INFINITY, t, size / t);
+                new BothSteps(t, size), nearer, Double.POSITIVE_INFINITY, t, size / t);
+    }
+
+    /** Both tails given {@code s}. A class with a name starts quicker than a lambda, and this one is met at every start of {@code runs}. */
+    private record BothSteps(double t, double size) implements DoubleUnaryOperator {
+        @Override
+        public double applyAsDouble(double s) {
+            return Normal.lower(size - t * s) + Normal.lower(-size - t * s);
+        }
     }
 
     /**

@@ -5,6 +5,7 @@ import coldproof.stats.Tail;
 import coldproof.stats.distribution.Normal;
 import coldproof.stats.distribution.Root;
 import coldproof.stats.distribution.StudentT;
+import java.util.function.DoubleUnaryOperator;
 
 /** What a plan of given size can show: the power formulas solved for the effect or the margin. */
 public final class DetectableEffect {
@@ -36,9 +37,17 @@ public final class DetectableEffect {
         Power.checkFalseAlarm(falseAlarm);
         Argument.between("power", power, falseAlarm, 1);
         double guess = StudentT.upperPoint(tail.perSide(falseAlarm), degreesOfFreedom) + Normal.quantile(power);
-        return Root.ofRising(noncentrality -> noncentrality <= 0
-                ? falseAlarm - power + noncentrality // below 0 the power rises again: keep the search on the side of the effect
-                : Power.ofT(noncentrality, degreesOfFreedom, falseAlarm, tail) - power, Math.max(guess, 0.1), 0.5);
+        return Root.ofRising(new PowerAbove(degreesOfFreedom, falseAlarm, tail, power), Math.max(guess, 0.1), 0.5);
+    }
+
+    /** By how much the power at a noncentrality exceeds the wanted one. */
+    private record PowerAbove(double degreesOfFreedom, double falseAlarm, Tail tail, double wanted) implements DoubleUnaryOperator {
+        @Override
+        public double applyAsDouble(double noncentrality) {
+            return noncentrality <= 0
+                    ? falseAlarm - wanted + noncentrality // below 0 the power rises again: keep the search on the side of the effect
+                    : Power.ofT(noncentrality, degreesOfFreedom, falseAlarm, tail) - wanted;
+        }
     }
 
     /**

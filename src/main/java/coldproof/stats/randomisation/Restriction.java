@@ -6,13 +6,13 @@ import java.util.OptionalDouble;
 @FunctionalInterface
 public interface Restriction {
     /** Every order. */
-    Restriction NONE = isAgainst -> true;
+    Restriction NONE = PlainRestriction.NONE;
 
     /**
      * Every order but the two in which all of one level come before all of the other, where a trend could not be told from the effect.
      * With one place for each level there is no other order, and both are allowed.
      */
-    Restriction NOT_SEPARATED = Restriction::isMixed;
+    Restriction NOT_SEPARATED = PlainRestriction.NOT_SEPARATED;
 
     /**
      * Whether the order could have been drawn.
@@ -29,13 +29,5 @@ public interface Restriction {
      */
     default OptionalDouble allowed(int baseline, int against) {
         return OptionalDouble.empty();
-    }
-
-    private static boolean isMixed(boolean[] isAgainst) {
-        int changes = 0;
-        for (int i = 1; i < isAgainst.length; i++) {
-            changes += isAgainst[i] == isAgainst[i - 1] ? 0 : 1;
-        }
-        return isAgainst.length <= 2 || changes > 1;
     }
 }
