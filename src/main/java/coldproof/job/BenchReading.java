@@ -46,6 +46,19 @@ final class BenchReading {
         };
     }
 
+    /** What is asked before each trial of a plan, in order. */
+    static List<Ask> startAsks(Plan plan) {
+        return StartReadings.wanted(plan.start()).stream().map(BenchReading::ask).toList();
+    }
+
+    private static Ask ask(String reading) {
+        return switch (reading) {
+            case StartReadings.DIE -> Ask.DIE;
+            case StartReadings.BATTERY -> Ask.BATTERY;
+            default -> Ask.POWER;
+        };
+    }
+
     /**
      * Reads an answer.
      *

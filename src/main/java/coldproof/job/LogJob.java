@@ -51,6 +51,7 @@ public final class LogJob implements AutoCloseable {
     private final BenchStudy study;
     private final Machine machine;
     private final LogSafety safety;
+    private final Offers offers;
     private final Map<String, Observed> readings = new LinkedHashMap<>();
     private final Deque<Ask> asks = new ArrayDeque<>();
     private Optional<OutdoorBudget.Limit> stay = Optional.empty();
@@ -64,6 +65,7 @@ public final class LogJob implements AutoCloseable {
         this.study = study;
         this.machine = machine;
         this.safety = new LogSafety(study, machine);
+        this.offers = new Offers(machine, study);
         this.away = study.isAway(machine);
         begin();
     }
@@ -115,8 +117,10 @@ public final class LogJob implements AutoCloseable {
     public Question question() {
         Plan plan = view().plan();
         Optional<Doubt> doubt = doubted.flatMap(score -> Doubt.of(plan, view().state(), step.position().orElseThrow(), score.score()));
-        List<String> cautions = asks.peek() == Ask.SAFETY ? safety.lines() : List.of();
-        return new Question(asks.peek(), step, Progress.at(step, plan, view().sheet(), view().state()), doubt, cautions, usual());
+        Ask ask = asks.peek();
+        List<String> cautions = ask == Ask.SAFETY ? safety.lines() : List.of();
+        Optional<Observed> shown = offers.shown(ask);
+        return new Question(ask, step, Progress.at(step, plan, view().sheet(), view().state()), doubt, cautions, shown, offers.usual(ask));
     }
 
     /** What runs out, now. */
@@ -129,10 +133,6 @@ public final class LogJob implements AutoCloseable {
         return Math.max(0, (machine.monotonicNanos().getAsLong() - startedNanos) / 1e9);
     }
 
-    private String usual() {
-        return asks.peek() == Ask.POWER ? view().plan().start().powerSource().orElse("") : "";
-    }
-
     /** Finds the next step and the questions it takes. */
     private void begin() {
         step = Checklist.next(view().plan(), view().sheet(), view().state());
@@ -140,6 +140,7 @@ public final class LogJob implements AutoCloseable {
             step = new Step(Step.Kind.RESUME, step.session(), step.position());
         }
         readings.clear();
+        offers.forget();
         asks.clear();
         doubted = Optional.empty();
         startedAt = OffsetDateTime.now(machine.wall());
@@ -148,7 +149,7 @@ public final class LogJob implements AutoCloseable {
             case RESUME -> asks.add(Ask.RESUME);
             case OPEN_SESSION -> askOpening(step.position().orElseThrow());
             case SOAK -> asks.add(Ask.SOAK);
-            case START_CONDITIONS -> StartReadings.wanted(view().plan().start()).forEach(name -> asks.add(askFor(name)));
+            case START_CONDITIONS -> asks.addAll(BenchReading.startAsks(view().plan()));
             case RUN_TRIAL -> asks.add(Ask.SCORE);
             case CLOSE_SESSION -> asks.add(Ask.CLOSE_SESSION);
             case FINISHED -> asks.add(Ask.FINISHED);
@@ -187,14 +188,6 @@ public final class LogJob implements AutoCloseable {
 
     private boolean isOutdoors(Position position) {
         return Meters.isOutdoors(view().plan(), study.sessionLevels(position));
-    }
-
-    private static Ask askFor(String reading) {
-        return switch (reading) {
-            case StartReadings.DIE -> Ask.DIE;
-            case StartReadings.BATTERY -> Ask.BATTERY;
-            default -> Ask.POWER;
-        };
     }
 
     /**
@@ -268,10 +261,8 @@ public final class LogJob implements AutoCloseable {
     }
 
     private LogReply reading(Ask ask, String text) {
-        String given = text.isEmpty() ? usual() : text;
-        if (!given.isEmpty()) {
-            readings.put(BenchReading.name(ask), BenchReading.read(ask, given));
-        }
+        Optional<Observed> reading = text.isEmpty() ? offers.byEnter(ask) : text.equals(Offers.NOT_READ) ? Optional.empty() : Optional.of(BenchReading.read(ask, text));
+        reading.ifPresent(read -> readings.put(BenchReading.name(ask), read));
         List<String> stops = StartReadings.stops(view().plan(), readings);
         if (!stops.isEmpty()) {
             readings.remove(BenchReading.name(ask));
@@ -285,19 +276,21 @@ public final class LogJob implements AutoCloseable {
     private LogReply recordReadings() {
         Position position = step.position().orElseThrow();
         List<String> deviations = StartReadings.deviations(view().plan(), view().state(), position, readings);
+        List<String> said = new ArrayList<>(List.of(ChecklistText.startRecorded(readings)));
         try {
             study.startConditions(position, readings, deviations);
         } catch (Refused notWritten) {
             asks.add(lastAsk());
             throw notWritten;
         }
+        said.addAll(ChecklistText.deviations(deviations));
         begin();
-        return new LogReply(ChecklistText.deviations("Start conditions recorded.", deviations), false);
+        return new LogReply(said, false);
     }
 
     private Ask lastAsk() {
-        List<String> wanted = StartReadings.wanted(view().plan().start());
-        return askFor(wanted.get(wanted.size() - 1));
+        List<Ask> wanted = BenchReading.startAsks(view().plan());
+        return wanted.get(wanted.size() - 1);
     }
 
     private LogReply safety(String text) {

@@ -79,6 +79,7 @@ public final class RecordJob {
         AbortWatch watch = new AbortWatch(study.view().plan().abort(), sensors.live());
         watch.unwatched().forEach(remarks);
         watch.broken().ifPresent(broken -> aborted(study, position, broken, "was not started"));
+        RecordedStart start = RecordedStart.read(study, position, StartSensors.of(sensors.live()), pass.taken());
         study.openSessionOf(position);
         OffsetDateTime started = OffsetDateTime.now(machine.wall());
         TrialTelemetry telemetry = TrialTelemetry.start(sensors, study.view().folder(), position.number(), remarks);
@@ -94,6 +95,7 @@ public final class RecordJob {
         }
         double score = pattern.isPresent() ? score(position, pattern.get(), run.output()) : run.elapsedSeconds();
         try {
+            start.write(remarks);
             study.record(position, score, List.of(), telemetry.kept().map(RecordedTelemetry::file), started, run.elapsedSeconds(), Source.RECORDED);
         } catch (Refused notWritten) {
             throw withScore(notWritten, position, score);

@@ -28,9 +28,10 @@ final class LogVerb implements Verb {
         Options.valueOrNone(spec, "--pause", "REASON", "Stop for now.");
         Options.value(spec, "--abort", "REASON", "End the open session for good.");
         Options.value(spec, "--elsewhere", "FILE", Options.ELSEWHERE);
-        Options.value(spec, "--die", "TEMPERATURE", "With --score: the die temperature before the trial.");
-        Options.value(spec, "--battery", "PERCENT", "With --score: the battery's charge before the trial.");
-        Options.value(spec, "--power", "wall|battery", "With --score: the power source.");
+        Options.value(spec, "--die", "TEMPERATURE", "With --score: the die temperature before the trial (default: as a sensor of this computer shows it; - says it was not read).");
+        Options.value(spec, "--battery", "PERCENT", "With --score: the battery's charge before the trial (default as for --die).");
+        Options.value(spec, "--power", "wall|battery", "With --score: the power source (default as for --die).");
+        Options.flag(spec, "--no-sensors", "Ask no sensor of this computer: the device tested is another one.");
         Options.flag(spec, "--plain", "Line by line, without the screen: for readers of the screen and slow lines.");
         Options.value(spec, "--air", "TEMPERATURE", "With --score: the air temperature, where the session begins with it.");
         Options.value(spec, "--wind", "SPEED", "With --score: the wind, where a session outdoors begins with it.");
@@ -65,7 +66,8 @@ final class LogVerb implements Verb {
     }
 
     private static int bench(Invocation call) {
-        try (LogJob log = LogJob.open(call.study().toAbsolutePath(), call.path("--elsewhere"), Machine.atHand())) {
+        Machine machine = call.flag("--no-sensors") ? Machine.atHand() : Machine.underTest();
+        try (LogJob log = LogJob.open(call.study().toAbsolutePath(), call.path("--elsewhere"), machine)) {
             call.messages().print(ProblemText.of(log.problems()));
             List<OneShot.Entry> entries = OneShot.entries(call::text);
             Streams streams = call.streams();

@@ -220,8 +220,9 @@ final class Fields {
         Fields object = object(key);
         for (String name : object.values.keySet()) {
             Fields reading = object.object(name);
-            readings.put(name, reading.values.containsKey("word") ? Observed.of(reading.text("word"))
-                    : Observed.of(reading.number("amount"), reading.text("unit")));
+            Observed observed = reading.values.containsKey("word") ? Observed.of(reading.text("word"))
+                    : Observed.of(reading.number("amount"), reading.text("unit"));
+            readings.put(name, reading.values.containsKey("sensor") ? observed.by(reading.text("sensor")) : observed);
         }
         return readings;
     }

@@ -81,6 +81,9 @@ final class JsonText {
         } else {
             inner.text("word", reading.word());
         }
+        if (!reading.sensor().isEmpty()) {
+            inner.text("sensor", reading.sensor());
+        }
         inner.end();
     }
 

@@ -52,12 +52,13 @@ final class LinuxSensors {
                 continue;
             }
             boolean die = DIE_CHIPS.contains(name.toLowerCase(Locale.ROOT));
+            boolean air = Files.exists(chip.resolve("humidity1_input")); // a chip for humidity hangs in air, be it that of a case
             for (Path file : folders(chip, "_input")) {
                 String item = file.getFileName().toString().replace("_input", "");
                 String label = KernelFile.text(chip.resolve(item + "_label"));
                 String title = (name + " " + (label.isEmpty() ? item : label)).strip();
                 if (item.startsWith("temp") && KernelFile.number(file).isPresent()) {
-                    Channel channel = die ? Channel.DIE_TEMPERATURE : name.startsWith("BAT") ? Channel.BATTERY_TEMPERATURE : Channel.BOARD_TEMPERATURE;
+                    Channel channel = die ? Channel.DIE_TEMPERATURE : air ? Channel.AMBIENT : name.startsWith("BAT") ? Channel.BATTERY_TEMPERATURE : Channel.BOARD_TEMPERATURE;
                     add(new ScaledSensor(channel.label() + " " + title + " [°C]", channel, file, MILLI));
                 } else if (item.startsWith("fan") && KernelFile.number(file).isPresent()) {
                     add(new ScaledSensor("fan speed " + title + " [rpm]", Channel.FAN, file, 1));

@@ -4,6 +4,7 @@ import coldproof.trace.Channel;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
@@ -38,13 +39,19 @@ public final class MachineSensors {
 
     /** The sensors of this machine, logged once a second. */
     public static MachineSensors atHand() {
-        return of(Path.of("/"), HostSystem.named(System.getProperty("os.name", "")), LibraryLoader::open, EVERY_SECONDS);
+        return atHand(EnumSet.allOf(Channel.class));
+    }
+
+    /** The same where only these channels matter, so that the library is not loaded for others. */
+    static MachineSensors atHand(Set<Channel> channels) {
+        return of(Path.of("/"), HostSystem.named(System.getProperty("os.name", "")), channels, LibraryLoader::open, EVERY_SECONDS);
     }
 
     /** The sensors of a machine with these files and this library. */
-    static MachineSensors of(Path root, HostSystem system, LibraryDoor door, double everySeconds) {
+    static MachineSensors of(Path root, HostSystem system, Set<Channel> channels, LibraryDoor door, double everySeconds) {
         FoundSensors kernel = new LinuxSensors(root).find();
         Set<Channel> wanted = system.measured();
+        wanted.retainAll(channels);
         wanted.removeAll(kernel.channels());
         return new MachineSensors(wanted.isEmpty() ? kernel : kernel.and(ofLibrary(door, wanted)), system, everySeconds);
     }

@@ -90,6 +90,10 @@ final class TrialColumns {
             add(word("start_" + name, ""), numbers ? Type.NUMBER : Type.TEXT, numbers ? unit : "", meaning,
                     trial -> Optional.ofNullable(byPosition.get(trial.position())).map(reading -> numbers ? (Object) reading.amount().getAsDouble()
                             : text(reading)));
+            if (byPosition.values().stream().anyMatch(reading -> !reading.sensor().isEmpty())) {
+                add(word("start_" + name + "_sensor", ""), Type.TEXT, "", "the sensor that showed \"" + name + "\"; empty where a person gave it",
+                        trial -> Optional.ofNullable(byPosition.get(trial.position())).map(Observed::sensor).filter(sensor -> !sensor.isEmpty()).map(Object.class::cast));
+            }
         });
     }
 

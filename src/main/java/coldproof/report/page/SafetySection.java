@@ -55,6 +55,9 @@ final class SafetySection {
             row.add(check.deviations().isEmpty() ? "as planned" : String.join("; ", check.deviations()));
             rows.add(row);
         }
+        if (checks.stream().flatMap(check -> check.readings().values().stream()).anyMatch(reading -> !reading.sensor().isEmpty())) {
+            blocks.add(new Block.Prose("In round brackets: the sensor of the computer that showed it; everything else was read by a person."));
+        }
         blocks.add(new Block.Grid("Read before trials", columns, rows));
     }
 
@@ -63,6 +66,10 @@ final class SafetySection {
     }
 
     private static String value(Observed observed) {
+        return observed.sensor().isEmpty() ? figure(observed) : figure(observed) + " (" + observed.sensor() + ")";
+    }
+
+    private static String figure(Observed observed) {
         if (observed.amount().isEmpty()) {
             return observed.word();
         }

@@ -13,11 +13,14 @@ import coldproof.reason.checklist.Progress;
 import coldproof.reason.checklist.Question;
 import coldproof.reason.checklist.ScoreText;
 import coldproof.study.Event;
+import coldproof.study.Observed;
 import coldproof.study.TrialRecorded;
 import coldproof.study.TrialSkipped;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The words of the checklist at the bench, the same on every face. */
 public final class ChecklistText {
@@ -63,10 +66,17 @@ public final class ChecklistText {
         List<String> lines = new ArrayList<>();
         switch (question.ask()) {
             case RESUME -> lines.add("Session " + question.step().session() + " was broken off here. Put everything as it was, then go on.");
-            case AIR, HUMIDITY, WIND, PRECIPITATION, DEVICE, OPEN_SESSION -> lines.add("Session " + question.step().session() + ": set " + settings(plan, question, true) + ".");
+            case AIR -> {
+                lines.add("Session " + question.step().session() + ": set " + settings(plan, question, true) + ".");
+                question.shown().ifPresent(shown -> lines.add(sensor(shown) + "; type it if that sensor hangs in this air."));
+            }
+            case HUMIDITY, WIND, PRECIPITATION, DEVICE, OPEN_SESSION -> lines.add("Session " + question.step().session() + ": set " + settings(plan, question, true) + ".");
             case SAFETY -> question.safety().forEach(line -> lines.add(Harmless.line(line)));
             case SOAK -> lines.add("Let the device settle for " + Figures.minutes(plan.budget().soakSeconds() / 60) + ". The bell rings when the time is over.");
-            case DIE, BATTERY, POWER -> lines.add("Before the trial, set " + settings(plan, question, false) + "; same start state as before. Then read:");
+            case DIE, BATTERY, POWER -> {
+                lines.add("Before the trial, set " + settings(plan, question, false) + "; same start state as before. Then read:");
+                question.shown().ifPresent(shown -> lines.add(sensor(shown) + "."));
+            }
             case SCORE -> run(question, plan, lines);
             case CONFIRM_SCORE -> question.doubt().ifPresent(doubt -> lines.add(doubt(doubt, plan)));
             case SKIP_REASON -> lines.add("Why is this trial left out? Enter alone takes it back.");
@@ -76,6 +86,14 @@ public final class ChecklistText {
             case FINISHED -> lines.add("Nothing is left to run. Next: coldproof verdict");
         }
         return lines;
+    }
+
+    private static String sensor(Observed shown) {
+        return "This computer's " + Harmless.line(shown.sensor()) + " shows " + figure(shown);
+    }
+
+    private static String figure(Observed reading) {
+        return reading.amount().isPresent() ? (plain(reading.amount().getAsDouble()) + " " + reading.unit()).strip() : reading.word();
     }
 
     private static void run(Question question, Plan plan, List<String> lines) {
@@ -119,9 +137,9 @@ public final class ChecklistText {
             case OPEN_SESSION -> "Enter to begin the session";
             case SAFETY -> "name, or a reading";
             case SOAK -> "Enter when it has settled";
-            case DIE -> "die temperature, °C (Enter: not read)";
-            case BATTERY -> "battery, % (Enter: not read)";
-            case POWER -> "power source, wall or battery" + (question.usual().isEmpty() ? "" : " (Enter: " + question.usual() + ")");
+            case DIE -> "die temperature, °C" + enter(question);
+            case BATTERY -> "battery, %" + enter(question);
+            case POWER -> "power source, wall or battery" + enter(question);
             case SCORE -> Harmless.line(plan.metric().name()) + (plan.metric().unit().isEmpty() ? "" : ", " + Harmless.line(plan.metric().unit()));
             case CONFIRM_SCORE -> "y, or the score again";
             case SKIP_REASON, ABORT_REASON -> "reason";
@@ -129,6 +147,11 @@ public final class ChecklistText {
             case CLOSE_SESSION -> "Enter to end the session";
             case FINISHED -> "Enter to leave";
         };
+    }
+
+    /** What Enter alone does at a reading, and how to say that it was not read where Enter says something else. */
+    private static String enter(Question question) {
+        return question.usual().isEmpty() ? " (Enter: not read)" : " (Enter: " + question.usual() + (question.shown().isPresent() ? "; - not read)" : ")");
     }
 
     /** The keys that work at a question, in a line: {@code u undo  s skip}. */
@@ -193,10 +216,22 @@ public final class ChecklistText {
 
     /** That something is recorded, and where it leaves the plan. */
     public static List<String> deviations(String recorded, List<String> deviations) {
-        List<String> said = new ArrayList<>();
-        said.add(recorded);
-        deviations.forEach(deviation -> said.add("Not as planned, recorded as a deviation: " + Harmless.line(deviation)));
+        List<String> said = new ArrayList<>(List.of(recorded));
+        said.addAll(deviations(deviations));
         return said;
+    }
+
+    /** Where something that is recorded leaves the plan. */
+    public static List<String> deviations(List<String> deviations) {
+        return deviations.stream().map(deviation -> "Not as planned, recorded as a deviation: " + Harmless.line(deviation)).toList();
+    }
+
+    /** That the start conditions are recorded, and which of them a sensor showed. */
+    public static String startRecorded(Map<String, Observed> readings) {
+        String shown = readings.entrySet().stream().filter(reading -> !reading.getValue().sensor().isEmpty())
+                .map(reading -> reading.getKey() + " " + figure(reading.getValue()) + " (" + Harmless.line(reading.getValue().sensor()) + ")")
+                .collect(Collectors.joining(", "));
+        return "Start conditions recorded" + (shown.isEmpty() ? "." : "; from this computer's sensors: " + shown + ".");
     }
 
     private static String unit(Plan plan) {

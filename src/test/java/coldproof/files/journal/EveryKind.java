@@ -42,8 +42,8 @@ final class EveryKind {
     static List<Event> events() {
         Map<String, Observed> readings = new LinkedHashMap<>();
         readings.put("die temperature", Observed.of(41.25, "°C"));
-        readings.put("battery", Observed.of(87, "%"));
-        readings.put("power source", Observed.of("wall"));
+        readings.put("battery", Observed.of(87, "%").by("BAT0"));
+        readings.put("power source", Observed.of("wall").by("power supply"));
         return List.of(
                 new JournalBegun(1, "5e17ab"),
                 new PlanFrozen("00ff".repeat(16), Optional.of("title: \"chilled\"\nmatters: 3 %\n")),

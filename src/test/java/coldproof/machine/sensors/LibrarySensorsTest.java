@@ -37,7 +37,7 @@ class LibrarySensorsTest {
     }
 
     private LiveSensors.Snapshot live() {
-        return MachineSensors.of(folder, HostSystem.MACOS, () -> library, 1).live().read();
+        return MachineSensors.of(folder, HostSystem.MACOS, EnumSet.allOf(Channel.class), () -> library, 1).live().read();
     }
 
     @ParameterizedTest(name = "die at {0}")
@@ -139,7 +139,7 @@ class LibrarySensorsTest {
     void aLibraryThatThrowsIsSaidAndRecordingGoesOn() throws IOException {
         library.die = 55;
         library.fans = new int[] {1500};
-        MachineSensors sensors = MachineSensors.of(folder, HostSystem.MACOS, () -> library, 1);
+        MachineSensors sensors = MachineSensors.of(folder, HostSystem.MACOS, EnumSet.allOf(Channel.class), () -> library, 1);
         SensorLog log = sensors.log(folder.resolve("log.csv"));
         library.thrown = new IllegalStateException("the system\nsaid no");
         SensorLog.Report report = log.finish();
@@ -151,7 +151,7 @@ class LibrarySensorsTest {
     @Test
     void aLibraryThatThrowsAtOnceIsSaid() throws IOException {
         library.thrown = new IllegalStateException("no answer");
-        SensorLog.Report report = MachineSensors.of(folder, HostSystem.MACOS, () -> library, 1).log(folder.resolve("log.csv")).finish();
+        SensorLog.Report report = MachineSensors.of(folder, HostSystem.MACOS, EnumSet.allOf(Channel.class), () -> library, 1).log(folder.resolve("log.csv")).finish();
         assertEquals(List.of(), report.columns());
         assertTrue(report.missing().contains("no fan: the system did not answer (no answer)"), report.missing()::toString);
     }
@@ -161,7 +161,7 @@ class LibrarySensorsTest {
         LibraryDoor shut = () -> {
             throw new LibraryUnavailable("/tmp may not hold programs", new UnsatisfiedLinkError());
         };
-        SensorLog.Report report = MachineSensors.of(folder, HostSystem.WINDOWS, shut, 1).log(folder.resolve("log.csv")).finish();
+        SensorLog.Report report = MachineSensors.of(folder, HostSystem.WINDOWS, EnumSet.allOf(Channel.class), shut, 1).log(folder.resolve("log.csv")).finish();
         assertEquals("the library that asks the system cannot be used here (/tmp may not hold programs)", report.missing().get(0));
     }
 
@@ -173,7 +173,7 @@ class LibrarySensorsTest {
         LibraryDoor never = () -> {
             throw new AssertionError("it was opened");
         };
-        MachineSensors.of(folder, HostSystem.LINUX, never, 1);
+        MachineSensors.of(folder, HostSystem.LINUX, EnumSet.allOf(Channel.class), never, 1);
     }
 
     /** On Windows the library's temperature, fan and clock are no measurements: zones of the firmware, desired speeds, a share of the nominal clock. */
@@ -183,7 +183,7 @@ class LibrarySensorsTest {
         library.fans = new int[] {2000};
         library.clocks = new long[] {2_600_000_000L};
         library.batteries = List.of(FakeLibrary.discharging(0.5));
-        SensorLog.Report report = MachineSensors.of(folder, HostSystem.WINDOWS, () -> library, 1).log(folder.resolve("log.csv")).finish();
+        SensorLog.Report report = MachineSensors.of(folder, HostSystem.WINDOWS, EnumSet.allOf(Channel.class), () -> library, 1).log(folder.resolve("log.csv")).finish();
         assertEquals(List.of("battery charge Pack [%]", "battery temperature Pack [°C]", "battery power Pack [W]"), report.columns());
     }
 
