@@ -286,7 +286,7 @@ public final class BenchStudy implements AutoCloseable {
     /** Time since the last entry by the wall clock, s, 0 or more. */
     public double secondsSinceLastEntry(Machine machine) {
         List<Entry> entries = folder.journal().entries();
-        Duration since = Duration.between(entries.get(entries.size() - 1).at(), OffsetDateTime.now(machine.wall()));
+        Duration since = Duration.between(entries.get(entries.size() - 1).at().toInstant(), machine.wall().instant());
         return Math.max(0, since.toMillis() / 1000.0);
     }
 

@@ -11,9 +11,9 @@ public final class MachineClock {
 
     private MachineClock() {}
 
-    /** Wall clock in the zone of this computer. */
+    /** Wall clock in the zone of this computer, which is looked up when it is first asked for. */
     public static Clock wall() {
-        return Clock.systemDefaultZone();
+        return new LateZoneClock();
     }
 
     /** A clock that is never set, ns from any origin; it may stand still while the computer sleeps. */
@@ -26,14 +26,23 @@ public final class MachineClock {
      * the process number, which spares the start-up time of a cryptographic generator.
      */
     public static Supplier<String> marks() {
-        SplittableRandom random = new SplittableRandom(
-                System.nanoTime() ^ System.currentTimeMillis() << 20 ^ ProcessHandle.current().pid() << 44);
-        return () -> {
+        return new Marks();
+    }
+
+    /** Draws marks; the number of this process is asked for when the first is drawn. */
+    private static final class Marks implements Supplier<String> {
+        private SplittableRandom random;
+
+        @Override
+        public synchronized String get() {
+            if (random == null) {
+                random = new SplittableRandom(System.nanoTime() ^ System.currentTimeMillis() << 20 ^ ProcessHandle.current().pid() << 44);
+            }
             StringBuilder mark = new StringBuilder(MARK_DIGITS);
             for (int i = 0; i < MARK_DIGITS; i++) {
                 mark.append(Character.forDigit(random.nextInt(16), 16));
             }
             return mark.toString();
-        };
+        }
     }
 }
