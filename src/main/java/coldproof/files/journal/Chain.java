@@ -98,6 +98,9 @@ final class Chain {
     }
 
     private long unreadableBetween(Found before, Found after) {
+        if (unreadable.isEmpty()) {
+            return 0;
+        }
         int from = before == null ? 0 : before.from();
         return unreadable.stream().filter(span -> span.from() > from - 1 && span.from() < after.from()).count();
     }

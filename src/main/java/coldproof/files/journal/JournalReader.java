@@ -4,7 +4,6 @@ import coldproof.quantity.Refused;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import tools.jackson.core.json.JsonFactory;
 
 /** Reads a journal file without changing it. Never fails on what the file holds: damage is part of the {@link Reading}. */
 public final class JournalReader {
@@ -35,7 +34,6 @@ public final class JournalReader {
 
     /** Reads the bytes of a journal; the name is for messages. */
     static Reading of(String name, byte[] bytes, Optional<Head> head) {
-        JsonFactory json = JsonFactory.builder().build();
-        return new Reading(name, bytes, new LineScan(bytes, (all, from, to) -> Line.read(json, all, from, to)), head);
+        return new Reading(name, bytes, new LineScan(bytes, EitherForm::new), head);
     }
 }

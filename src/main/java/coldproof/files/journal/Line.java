@@ -140,9 +140,9 @@ record Line(Entry entry, long previous, long sum, String notUnderstood) {
             if (parser.nextToken() != JsonToken.START_OBJECT) {
                 throw new IllegalArgumentException("not a JSON object");
             }
-            fields = Fields.of(parser, "data", () -> {
+            fields = JsonFields.of(parser, "data", () -> {
                 int start = from + (int) parser.currentTokenLocation().getByteOffset();
-                data = Fields.of(parser);
+                data = JsonFields.of(parser);
                 int end = from + (int) parser.currentTokenLocation().getByteOffset() + 1;
                 rawData = new String(bytes, start, end - start, StandardCharsets.UTF_8);
             });

@@ -3,8 +3,9 @@ package coldproof.files.journal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
-/** First pass: cuts a file into lines, reads those that are intact, and has {@link Salvage} look at runs of lines that are not. */
+/** First pass: cuts a file into lines, has {@link LineWork} read those that are intact, and {@link Salvage} look at runs of lines that are not. */
 final class LineScan {
     private static final byte[] BYTE_ORDER_MARK = {(byte) 0xef, (byte) 0xbb, (byte) 0xbf};
     private final byte[] bytes;
@@ -18,21 +19,40 @@ final class LineScan {
     private boolean lastLineBreakMissing;
     private boolean otherLineEnds;
 
-    LineScan(byte[] bytes, LineReader reader) {
+    LineScan(byte[] bytes, Supplier<LineReader> readers) {
         this.bytes = bytes;
-        this.reader = reader;
-        int from = skipByteOrderMark();
-        int number = 1;
-        for (int i = from; i < bytes.length; i++) {
+        this.reader = readers.get();
+        List<Span> spans = cut(skipByteOrderMark());
+        LineWork work = new LineWork(bytes, spans, readers);
+        for (int i = 0; i < spans.size(); i++) {
+            if (endsWithLineFeed(spans.get(i))) {
+                line(spans.get(i), work, i);
+            } else {
+                tail(spans.get(i), work, i);
+            }
+        }
+        endRun();
+    }
+
+    /** The lines without their ends; what follows the last line feed is one too. */
+    private List<Span> cut(int start) {
+        List<Span> spans = new ArrayList<>();
+        int from = start;
+        for (int i = start; i < bytes.length; i++) {
             if (bytes[i] == '\n') {
-                line(new Span(number++, from, i));
+                boolean otherEnd = i > from && bytes[i - 1] == '\r';
+                spans.add(new Span(spans.size() + 1, from, otherEnd ? i - 1 : i));
                 from = i + 1;
             }
         }
         if (from < bytes.length) {
-            tail(new Span(number, from, bytes.length));
+            spans.add(new Span(spans.size() + 1, from, bytes.length));
         }
-        endRun();
+        return spans;
+    }
+
+    private boolean endsWithLineFeed(Span span) {
+        return span.to() < bytes.length;
     }
 
     private int skipByteOrderMark() {
@@ -45,29 +65,25 @@ final class LineScan {
         return BYTE_ORDER_MARK.length;
     }
 
-    private void line(Span raw) {
-        Span span = raw;
-        if (span.length() > 0 && bytes[span.to() - 1] == '\r') {
-            span = new Span(raw.number(), raw.from(), raw.to() - 1);
-            if (!otherLineEnds) {
-                damages.add(new Damage(raw.number(), raw.from(), Damage.Kind.REWRITTEN,
-                        "this line and perhaps others end with carriage return and line feed", 0));
-            }
+    private void line(Span span, LineWork work, int i) {
+        if (bytes[span.to()] == '\r' && !otherLineEnds) {
+            damages.add(new Damage(span.number(), span.from(), Damage.Kind.REWRITTEN,
+                    "this line and perhaps others end with carriage return and line feed", 0));
             otherLineEnds = true;
         }
         if (span.length() == 0) {
-            damages.add(new Damage(raw.number(), raw.from(), Damage.Kind.REWRITTEN, "the line is empty", 0));
-        } else if (Line.isIntact(bytes, span.from(), span.to(), sums)) {
+            damages.add(new Damage(span.number(), span.from(), Damage.Kind.REWRITTEN, "the line is empty", 0));
+        } else if (work.isIntact(i)) {
             endRun();
-            read(span);
+            read(span, work, i);
         } else {
             run.add(span);
         }
     }
 
-    private void read(Span span) {
+    private void read(Span span, LineWork work, int i) {
         try {
-            Line line = reader.read(bytes, span.from(), span.to());
+            Line line = work.line(i);
             found.add(new Found(span.number(), span.from(), line, bytes, span));
             if (!line.notUnderstood().isEmpty()) {
                 damages.add(new Damage(span.number(), span.from(), Damage.Kind.NOT_UNDERSTOOD,
@@ -80,10 +96,10 @@ final class LineScan {
         }
     }
 
-    private void tail(Span span) {
-        if (Line.isIntact(bytes, span.from(), span.to(), sums)) {
+    private void tail(Span span, LineWork work, int i) {
+        if (work.isIntact(i)) {
             endRun();
-            read(span);
+            read(span, work, i);
             lastLineBreakMissing = true;
             damages.add(new Damage(span.number(), span.from(), Damage.Kind.LINE_BREAK_MISSING,
                     "the last entry is whole, but its line break is missing", 0));

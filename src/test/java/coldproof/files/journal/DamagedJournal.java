@@ -76,7 +76,7 @@ final class DamagedJournal {
 
     /** Lines that are as written are not parsed again: their sums were checked, and parsing a billion of them would take a day. */
     private Reading read(byte[] bytes, int changedFrom) {
-        return new Reading("journal.jsonl", bytes, new LineScan(bytes, (all, from, to) -> {
+        return new Reading("journal.jsonl", bytes, new LineScan(bytes, () -> (all, from, to) -> {
             Line known = lineByStart.get(from);
             boolean asWritten = known != null && to < changedFrom || known != null && from > changedFrom;
             return all == bytes && asWritten ? known : Line.read(JSON, all, from, to);
