@@ -19,6 +19,7 @@ import coldproof.study.SessionClosed;
 import coldproof.study.SessionOpened;
 import coldproof.study.Source;
 import coldproof.study.StartConditionsChecked;
+import coldproof.study.StudyFold;
 import coldproof.study.StudyState;
 import coldproof.study.TrialRecorded;
 import coldproof.study.TrialSkipped;
@@ -45,12 +46,15 @@ public final class BenchStudy implements AutoCloseable {
     private final StudyFolder folder;
     private final List<Path> elsewhere = new ArrayList<>();
     private Optional<Path> spare = Optional.empty();
+    private final StudyFold fold;
     private StudyState state;
     private StudyView view;
 
     private BenchStudy(StudyFolder folder) {
         this.folder = folder;
-        refresh();
+        fold = new StudyFold(folder.journal().entries());
+        state = fold.state();
+        view = StudyView.of(folder.path(), state, folder.journal().problems());
     }
 
     /**
@@ -116,9 +120,10 @@ public final class BenchStudy implements AutoCloseable {
                 "a plan fixed before the first trial", "Look at it once more, then run: coldproof plan freeze"));
     }
 
-    private void refresh() {
-        state = StudyState.fold(folder.journal().entries());
-        view = StudyView.of(folder.path(), state, folder.journal().problems());
+    private void goOn(Entry entry) {
+        fold.add(entry);
+        state = fold.state();
+        view = view.with(state, folder.journal().problems());
     }
 
     /** The study as it stands now. */
@@ -148,7 +153,7 @@ public final class BenchStudy implements AutoCloseable {
             continueIn(spare.get());
             entry = folder.journal().append(event);
         }
-        refresh();
+        goOn(entry);
         return entry;
     }
 

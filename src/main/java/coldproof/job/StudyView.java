@@ -66,6 +66,15 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         return new StudyView(folder, plan, digest, true, sheet(plan), state, problems, changed(folder, digest));
     }
 
+    /** The same study with more entries; what follows from the plan alone is not found again. */
+    StudyView with(StudyState later, List<Problem> laterProblems) {
+        Optional<String> text = planText(later);
+        if (text.isEmpty() || !text.equals(planText(state))) {
+            return of(folder, later, laterProblems);
+        }
+        return new StudyView(folder, plan, planDigest, frozen, sheet, later, laterProblems, changed(folder, planDigest));
+    }
+
     /** The text in force: the last amendment's, else that of the plan as first frozen. */
     private static Optional<String> planText(StudyState state) {
         if (!state.amendments().isEmpty()) {

@@ -2,19 +2,23 @@ package coldproof.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** One pass over the entries, after {@link Undoing} has found what is taken back. */
+/** One pass over the entries, after {@link Undoing} has found what is taken back; goes on with later entries as long as none looks back. */
 final class Folding {
     private final List<Oddity> oddities = new ArrayList<>();
     private final ClockWatch clocks = new ClockWatch(oddities);
     private final SessionBook sessions = new SessionBook(oddities);
+    private final List<Entry> entries;
     private final Undoing undoing;
+    private final Set<Long> missed = new HashSet<>(); // entries that a note is about and that were not there
     private final Map<Integer, Trial> trialByPosition = new LinkedHashMap<>();
     private final SortedMap<Integer, String> skipped = new TreeMap<>();
     private final List<Deviation> deviations = new ArrayList<>();
@@ -34,16 +38,31 @@ final class Folding {
     private int highestPosition;
     private long lastSequence;
 
+    /** Keeps the list, to which {@link #goOn} adds. */
     Folding(List<Entry> entries) {
+        this.entries = entries;
         undoing = new Undoing(entries);
         oddities.addAll(undoing.oddities());
-        for (Entry entry : entries) {
-            clocks.next(entry);
-            sessions.pass(entry);
-            apply(entry);
-            lastSequence = entry.sequence();
-        }
+        entries.forEach(this::pass);
         oddities.sort(Comparator.comparingLong(Oddity::sequence));
+    }
+
+    private void pass(Entry entry) {
+        clocks.next(entry);
+        sessions.pass(entry);
+        apply(entry);
+        lastSequence = entry.sequence();
+    }
+
+    /** Whether an entry leaves all that came before as it was understood. */
+    boolean leavesBefore(Entry entry) {
+        return entry.event().kind() != EventKind.TRIAL_UNDONE && entry.sequence() > lastSequence && !missed.contains(entry.sequence());
+    }
+
+    /** Takes an entry that {@link #leavesBefore}. */
+    void goOn(Entry entry) {
+        entries.add(entry);
+        pass(entry);
     }
 
     StudyState state() {
@@ -180,6 +199,7 @@ final class Folding {
     private void note(long n, NoteAdded event) {
         notes.add(new Numbered<>(n, event));
         if (event.about().isPresent() && undoing.entry(event.about().getAsLong()) == null) {
+            missed.add(event.about().getAsLong());
             odd(Oddity.Kind.WRONG_TARGET, n, "entry " + n + " is a note about entry " + event.about().getAsLong() + ", which is not there");
         }
     }

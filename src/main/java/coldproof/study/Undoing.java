@@ -13,14 +13,15 @@ import java.util.Set;
  * undoing an undo makes the target count again.
  */
 final class Undoing {
-    private final Map<Long, Entry> bySequence = new HashMap<>();
+    private final List<Entry> entries;
     private final Set<Long> takenBack = new HashSet<>();
     private final List<Oddity> oddities = new ArrayList<>();
+    private final Map<Long, Entry> bySequence = new HashMap<>();
+    private int sorted; // entries that bySequence holds
 
+    /** Keeps the list, to which entries that take nothing back may be added later. */
     Undoing(List<Entry> entries) {
-        for (Entry entry : entries) {
-            bySequence.putIfAbsent(entry.sequence(), entry);
-        }
+        this.entries = entries;
         for (int i = entries.size() - 1; i >= 0; i--) {
             Entry entry = entries.get(i);
             if (entry.event() instanceof TrialUndone undo && !takenBack.contains(entry.sequence())) {
@@ -31,7 +32,7 @@ final class Undoing {
     }
 
     private void takeBack(long undo, long target) {
-        Entry entry = bySequence.get(target);
+        Entry entry = entry(target);
         if (entry == null || target >= undo || !canBeUndone(entry.event().kind())) {
             oddities.add(new Oddity(Oddity.Kind.WRONG_TARGET, undo,
                     "entry " + undo + " takes back entry " + target + ", which is not an earlier trial, skip, correction or undo"));
@@ -50,8 +51,11 @@ final class Undoing {
         return takenBack.contains(sequence);
     }
 
-    /** The entry with this sequence, null when there is none. */
+    /** The entry with this sequence, null when there is none. Few journals ask for any, so they are sorted only then. */
     Entry entry(long sequence) {
+        for (; sorted < entries.size(); sorted++) {
+            bySequence.putIfAbsent(entries.get(sorted).sequence(), entries.get(sorted));
+        }
         return bySequence.get(sequence);
     }
 

@@ -191,6 +191,11 @@ public final class Journal implements Closeable {
         return Collections.unmodifiableList(new ArrayList<>(entries));
     }
 
+    /** The last entry; there is always one. */
+    public synchronized Entry lastEntry() {
+        return entries.get(entries.size() - 1);
+    }
+
     /** What was wrong with the file when it was opened, and what has gone wrong since without losing anything. */
     public synchronized List<Problem> problems() {
         List<Problem> all = new ArrayList<>(problems);
