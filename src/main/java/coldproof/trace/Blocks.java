@@ -33,7 +33,7 @@ public record Blocks(double stepSeconds, int count, Map<Channel, double[]> chann
             double value = series.value(channel, i);
             double at = series.seconds(i) - series.samplingSeconds() / 2 - work.startSeconds();
             int block = (int) Math.floor(at / step);
-            if (!Double.isNaN(value) && block >= 0 && block < count) {
+            if (!Double.isNaN(value) && block >= 0 && block < count && work.holds(series.seconds(i), series.samplingSeconds())) {
                 sums[block] += value;
                 counts[block]++;
             }

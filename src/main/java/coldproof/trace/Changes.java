@@ -19,8 +19,9 @@ final class Changes {
 
     static List<Double> of(Blocks blocks, Channel power) {
         double[] all = blocks.channels().getOrDefault(power, new double[0]);
-        double[] values = Arrays.stream(all).filter(value -> !Double.isNaN(value)).toArray();
-        if (values.length < 4 * SHORTEST || values.length < all.length) {
+        int first = all.length > 0 && Double.isNaN(all[0]) ? 1 : 0; // a first row that is half rest may leave the first block without any
+        double[] values = Arrays.stream(all, first, all.length).filter(value -> !Double.isNaN(value)).toArray();
+        if (values.length < 4 * SHORTEST || values.length < all.length - first) {
             return List.of();
         }
         double level = Arrays.stream(values).average().orElse(0);
@@ -29,7 +30,7 @@ final class Changes {
         double penalty = PENALTY * Math.log(values.length) * (1 + r) / (1 - r);
         List<Double> changes = new ArrayList<>();
         if (noise > 0) {
-            ChangePoints.of(values, ChangePoints.Cost.MEAN, noise * noise, penalty, SHORTEST).starts().forEach(start -> changes.add(start * blocks.stepSeconds()));
+            ChangePoints.of(values, ChangePoints.Cost.MEAN, noise * noise, penalty, SHORTEST).starts().forEach(start -> changes.add((first + start) * blocks.stepSeconds()));
         }
         return changes;
     }

@@ -101,7 +101,8 @@ public final class ChannelGuess {
         boolean other = words.hasAny(Vocabulary.BATTERY) || words.hasAny(Vocabulary.CELL) || words.hasAny(Vocabulary.NOT_THE_WHOLE) || words.hasAny(Vocabulary.BESIDE);
         boolean whole = words.hasAny(Vocabulary.WHOLE_DEVICE);
         boolean part = words.hasAny(Vocabulary.PROCESSOR);
-        if (!other && !(shape.hasStart() && isStill(column))) {
+        boolean setting = !whole && !part && shape.hasStart() && isStill(column);
+        if (!other && !setting) {
             TraceUnit unit = UnitGuess.of(column, TraceUnit.Kind.POWER);
             boolean wholeCard = words.hasAny("board") && words.hasAny(Vocabulary.WHOLE_DEVICE) && !words.hasAny("package", "pkg", "chip", "core*");
             add(mapped(column, whole && (!part || wholeCard) ? Channel.SYSTEM_POWER : Channel.PACKAGE_POWER, unit, whole || part ? Origin.NAME : Origin.VALUES));

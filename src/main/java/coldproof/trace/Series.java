@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A log in memory: times and, for each channel, one number a row in the unit used inside; NaN where missing. Of several die sensors the one
@@ -38,29 +39,45 @@ public final class Series {
         this.lines = lines;
         this.rows = rows;
         this.rowsEach = rowsEach;
+        double[] steps = steps(seconds);
+        samplingSeconds = steps.length == 0 ? Double.NaN : median(steps) / rowsEach;
         List<TraceRemark> all = new ArrayList<>(remarks);
+        for (int i = 0; i < columns.length; i++) {
+            Channel channel = map.columns().get(i).channel();
+            LoneReadings.clear(channel, columns[i], stepSeconds()).ifPresent(lone -> all.add(new TraceRemark(lines[lone.first()], lone.text(channel))));
+        }
         for (Channel channel : Channel.values()) {
-            List<double[]> same = new ArrayList<>();
-            for (int i = 0; i < columns.length; i++) {
-                if (map.columns().get(i).channel() == channel) {
-                    same.add(columns[i]);
-                }
-            }
+            List<double[]> same = columnsOf(channel, columns);
             if (!same.isEmpty()) {
                 channels.put(channel, channel == Channel.DIE_TEMPERATURE ? hottest(same) : mean(same));
             }
         }
-        double[] steps = steps(seconds);
-        samplingSeconds = steps.length == 0 ? Double.NaN : median(steps) / rowsEach;
         gaps = findGaps(all);
         remarks(all);
         all.sort((a, b) -> Long.compare(a.line(), b.line()));
         this.remarks = List.copyOf(all);
     }
 
+    private List<double[]> columnsOf(Channel channel, double[][] columns) {
+        List<double[]> same = new ArrayList<>();
+        for (int i = 0; i < columns.length; i++) {
+            if (map.columns().get(i).channel() == channel) {
+                same.add(columns[i]);
+            }
+        }
+        return same;
+    }
+
+    /** Tells of sensors that stand still; one that never changes though work must move it measures nothing and is not used. */
     private void remarks(List<TraceRemark> all) {
-        for (Map.Entry<Channel, double[]> entry : channels.entrySet()) {
-            StuckSensor.find(entry.getKey(), entry.getValue(), seconds).ifPresent(stuck -> all.add(new TraceRemark(lines[stuck.from()], stuck.text())));
+        for (Channel channel : Channel.values()) {
+            if (channels.containsKey(channel)) {
+                Optional<StuckSensor> stuck = StuckSensor.find(channel, channels.get(channel), seconds);
+                stuck.ifPresent(found -> all.add(new TraceRemark(lines[found.from()], found.text())));
+                if (stuck.isPresent() && stuck.get().always()) {
+                    channels.remove(channel);
+                }
+            }
         }
     }
 

@@ -7,10 +7,12 @@ import java.util.Optional;
  * A run of equal readings too long to be a measurement.
  *
  * @param from first entry of the run
+ * @param always whether the channel never changes though it must
  * @param text what to tell
  */
-record StuckSensor(int from, String text) {
+record StuckSensor(int from, boolean always, String text) {
     private static final double LONG = 30; // s: longer than any display interval in use; common practice
+    private static final double IDLE = 5; // %: a log without any work above it is not what anybody records
     private static final double LIVELY = 0.5; // share of steps that must change elsewhere for a standstill to be remarkable
 
     /** The longest standstill of a channel that otherwise changes; or a channel that never changes though it must when work begins. */
@@ -39,12 +41,13 @@ record StuckSensor(int from, String text) {
             count++;
         }
         double still = values.length == 0 ? 0 : seconds[longestTo] - seconds[longestFrom];
-        if (mustMove && count > 10 && changes == 0) {
-            return Optional.of(new StuckSensor(longestFrom, channel.label() + " never changes: not a sensor, or stuck"));
+        boolean idle = channel == Channel.UTILISATION && last < IDLE;
+        if ((mustMove || idle) && count > 10 && changes == 0) {
+            return Optional.of(new StuckSensor(longestFrom, true, channel.label() + " never changes: not a sensor, or stuck; it is not used"));
         }
         boolean charge = channel == Channel.BATTERY_CHARGE;
         if (!charge && still > LONG && changes > LIVELY * count) {
-            return Optional.of(new StuckSensor(longestFrom,
+            return Optional.of(new StuckSensor(longestFrom, false,
                     String.format(Locale.ROOT, "%s stands still at %.4g for %.0f s while it moves elsewhere: perhaps stuck", channel.label(), values[longestTo], still)));
         }
         return Optional.empty();

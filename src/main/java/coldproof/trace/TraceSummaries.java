@@ -43,6 +43,8 @@ public final class TraceSummaries {
         List<TraceRemark> remarks = new ArrayList<>(series.remarks());
         if (work.toldBy() == Channel.TIME) {
             remarks.add(0, new TraceRemark(0, "nothing shows where the work begins: the whole log is taken for work"));
+        } else if (!work.beginIsSeen()) {
+            remarks.add(0, new TraceRemark(0, "the log begins in the work: what came before is not known, and a boost is counted from the first row"));
         }
         double air = airCelsius.orElse(level(sustained, Channel.AMBIENT));
         double resistance = (level(sustained, Channel.DIE_TEMPERATURE) - air) / level(sustained, Channel.PACKAGE_POWER);

@@ -10,6 +10,8 @@ package coldproof.trace;
  * @param toldBy the channel whose jump showed the start, or {@link Channel#TIME} when nothing showed it and the whole log is taken for work
  */
 public record Work(int from, int to, double startSeconds, double endSeconds, Channel toldBy) {
+    private static final double MIXED = 0.1; // of an interval that may be rest; time stamps jitter
+
     /** Refuses an empty stretch. */
     public Work {
         if (!(from < to && startSeconds < endSeconds)) {
@@ -43,5 +45,16 @@ public record Work(int from, int to, double startSeconds, double endSeconds, Cha
     /** Time of an entry from the start of the work: the middle of the interval it is the mean of. */
     double middleSeconds(Series series, int entry) {
         return series.seconds(entry) - series.samplingSeconds() / 2 - startSeconds;
+    }
+
+    /** Whether the log shows rest before the work; else it began earlier than the log, or with it. */
+    public boolean beginIsSeen() {
+        return from > 0;
+    }
+
+    /** Whether a row is work only: power and clock are means over the interval before the row, which may reach into the rest beside the work. */
+    boolean holds(double rowSeconds, double samplingSeconds) {
+        double slack = MIXED * samplingSeconds;
+        return rowSeconds - samplingSeconds > startSeconds - slack && rowSeconds < endSeconds + slack;
     }
 }

@@ -91,12 +91,16 @@ final class WorkFinder {
             if (share > 0.98) {
                 start = (start + Math.min(start, series.seconds(from - 1))) / 2; // a row is missing here: the work began somewhere in between
             }
+        } else if (from > 0) {
+            start = (start + Math.min(start, series.seconds(from - 1))) / 2; // likewise where many are missing
         }
         double end = series.seconds(to - 1);
         if (to < series.size() && series.seconds(to) - series.seconds(to - 1) < 2.5 * series.stepSeconds()) {
             int rest = Math.min(series.size() - 1, to + 1);
             double share = rest > to ? shareOfWork(to, rest, to - 1) : 0;
             end += (series.seconds(to) - series.seconds(to - 1)) * share;
+        } else if (to < series.size()) {
+            end = (end + Math.max(end, series.seconds(to) - sampling)) / 2;
         }
         return new Work(from, to, start, end, channel);
     }

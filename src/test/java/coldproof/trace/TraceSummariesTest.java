@@ -103,6 +103,81 @@ class TraceSummariesTest {
         assertTrue(summary.remarks().get(0).text().startsWith("-999 of \"die temperature\""), summary.remarks().toString());
     }
 
+    /** A zero and a height of one row between neighbours that differ are failed readings: levels stay, and the lines are told. */
+    @Test
+    void loneReadingsAreMissingAndTold() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int t = 1; t <= 200; t++) {
+            double power = t == 120 ? 0 : t == 150 || t == 151 ? 160 : t > 10 ? 20 : 2;
+            accumulator.row(t + 1, new double[] {t, t == 160 ? 125 : t > 10 ? 70 : 30, power, t > 10 ? 99 : 2});
+        }
+        TraceSummary summary = summarise(accumulator);
+        assertEquals(20, summary.mean(Channel.PACKAGE_POWER).orElseThrow(), 1e-9);
+        assertEquals(70, summary.mean(Channel.DIE_TEMPERATURE).orElseThrow(), 1e-9);
+        assertEquals(List.of(121L, 161L), summary.remarks().stream().map(TraceRemark::line).toList());
+        assertTrue(summary.remarks().get(0).text().endsWith("(and 2 more like it)"), summary.remarks().toString());
+    }
+
+    /** Three rows are a peak, and dips that are not zero are pauses of the work: both stay. */
+    @Test
+    void peaksAndPausesAreNotLoneReadings() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int t = 1; t <= 210; t++) {
+            double power = t <= 10 ? 2 : t >= 150 && t < 153 ? 40 : t % 40 == 0 ? 4 : 20;
+            accumulator.row(t + 1, new double[] {t, t > 10 ? 70 : 30, power, t > 10 ? 99 : 2});
+        }
+        TraceSummary summary = summarise(accumulator);
+        assertEquals((94 * 20 + 3 * 40 + 3 * 4) / 100.0, summary.mean(Channel.PACKAGE_POWER).orElseThrow(), 1e-9);
+        assertEquals(List.of(), summary.remarks());
+    }
+
+    @Test
+    void aPowerThatNeverChangesIsNoMeasurement() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int t = 1; t <= 140; t++) {
+            accumulator.row(t + 1, new double[] {t, t > 10 ? 70 + 0.1 * (t % 3) : 30, 28, t > 10 ? 99 : 2});
+        }
+        TraceSummary summary = summarise(accumulator);
+        assertTrue(summary.level(Channel.PACKAGE_POWER).isEmpty());
+        assertEquals("package power never changes: not a sensor, or stuck; it is not used", summary.remarks().get(0).text());
+    }
+
+    /** Rows of 3 s whose second row is half rest: the blocks of the work hold nothing of it. */
+    @Test
+    void aRowThatIsHalfRestIsNoPartOfTheBlocks() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int i = 1; i <= 60; i++) {
+            double power = i <= 4 ? 2 : i == 5 ? 11 : 20;
+            accumulator.row(i + 1, new double[] {3 * i, i > 4 ? 70 : 30, power, i > 4 ? 99 : 2});
+        }
+        TraceSummary summary = summarise(accumulator);
+        for (double watts : summary.blocks().channels().get(Channel.PACKAGE_POWER)) {
+            assertTrue(Double.isNaN(watts) || watts == 20, "a block of " + watts + " W");
+        }
+        assertEquals(3 * 55.5, summary.work().lengthSeconds(), 1e-6);
+    }
+
+    /** Six seconds are missing in which the work began: its start is taken half way. */
+    @Test
+    void aWorkThatBeganInAGapBeginsHalfWay() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int t = 1; t <= 140; t++) {
+            if (t < 8 || t > 13) {
+                accumulator.row(t + 1, new double[] {t, t > 10 ? 70 : 30, t > 10 ? 20 : 2, t > 10 ? 99 : 2});
+            }
+        }
+        assertEquals(9, summarise(accumulator).work().startSeconds(), 1e-9); // on the clock of the series, whose first row is 0
+    }
+
+    @Test
+    void aLogThatBeginsInTheWorkSaysSo() {
+        TraceAccumulator accumulator = new TraceAccumulator(MAP);
+        for (int t = 1; t <= 140; t++) {
+            accumulator.row(t + 1, new double[] {t, t <= 130 ? 70 : 50, t <= 130 ? 20 : 2, t <= 130 ? 99 : 2});
+        }
+        assertTrue(summarise(accumulator).remarks().get(0).text().startsWith("the log begins in the work"));
+    }
+
     @Test
     void gapsAndStepsBackAreToldWithTheirLines() {
         TraceAccumulator accumulator = stepped(0, 20);

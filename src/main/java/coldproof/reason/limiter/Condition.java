@@ -72,6 +72,11 @@ final class Condition {
         return String.join(" ", levels.entrySet().stream().map(level -> level.getKey() + " " + level.getValue()).toList());
     }
 
+    /** Whether most logs show the rest before the work. */
+    boolean beginIsSeen() {
+        return 2 * all.stream().filter(trial -> trial.trace().work().beginIsSeen()).count() > all.size();
+    }
+
     /** Whether a channel was measured in most soaked trials. */
     boolean has(Channel channel) {
         return 2 * soaked.stream().filter(trial -> trial.trace().level(channel).isPresent()).count() > soaked.size();

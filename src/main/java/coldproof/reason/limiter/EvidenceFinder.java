@@ -124,6 +124,8 @@ final class EvidenceFinder {
         }
         if (seconds > 0 && ratio >= BOOST) {
             add(text("power begins %.0f %% above what is sustained and falls after %.1f s", 100 * (ratio - 1), seconds), 0.85, 0.93, 0.05, 0.05, 0.45);
+        } else if (!condition.beginIsSeen()) {
+            return; // a boost may have been over before the log began
         } else if (Math.abs(ratio - 1) < SAME_START) {
             add("power begins at its sustained level: there is no boost", 0.05, 0.06, 0.95, 0.9, 0.55);
         } else {
@@ -204,7 +206,7 @@ final class EvidenceFinder {
         double most = Math.max(follows, not);
         double processor = Math.max(LEAST_LIKELY, follows / most);
         Interval range = slope.interval();
-        add(text("for each per cent of clock the rate moves by %.2f %% (95 %% interval %.2f to %.2f)", slope.slope(), range.low(), range.high()), processor, processor,
+        add(text("for each per cent of %s the rate moves by %.2f %% (95 %% interval %.2f to %.2f)", slope.driver().word(), slope.slope(), range.low(), range.high()), processor, processor,
                 processor, processor, Math.max(LEAST_LIKELY, not / most));
     }
 }

@@ -62,7 +62,7 @@ record StudyLimits(double dieCelsius, boolean dieStated, boolean dieFromSaw, dou
         if (!condition.has(Channel.DIE_TEMPERATURE) || isClockFlat(condition) || Math.abs(condition.drift(Channel.DIE_TEMPERATURE)) > STILL_DIE) {
             return false;
         }
-        boolean free = !isPowerFlat(condition) && (condition.has(Channel.PACKAGE_POWER) || condition.has(Channel.CLOCK));
+        boolean free = !isPowerFlat(condition) && (condition.has(Channel.PACKAGE_POWER) || condition.has(Channel.SYSTEM_POWER));
         return isSaw(condition) || (free || Held.of(condition).which() == Held.Which.DIE) && condition.wander(Channel.DIE_TEMPERATURE) < STILL_DIE;
     }
 
