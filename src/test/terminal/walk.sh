@@ -49,9 +49,9 @@ walk() {
   line guided
   expect 02-factor 'what is changed ['; line fan
   expect 03-baseline 'as it is now ['; line auto
-  expect 04-against 'changed [chilled'; line back
+  expect 04-against 'changed [maximum'; line back
   expect 05-back 'as it is now ['; line auto
-  expect 06-against 'changed [chilled'; line maximum
+  expect 06-against 'changed [maximum'; line maximum
   expect 07-change 'y or n'; line y
   expect 08-metric 'what is measured ['; line 'render rate'
   expect 09-unit 'unit>'; line frames/s

@@ -11,5 +11,5 @@ set "tiers=-XX:TieredStopAtLevel=1 -XX:+UseG1GC -Xms16m"
 if "%~1"=="rehearse" set "tiers=-XX:+UseSerialGC"
 rem The archive is mapped where it was made for and its classes, checked when it was made, are not checked again.
 "%java%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:-BytecodeVerificationRemote ^
-  -XX:-UsePerfData -Xshare:auto "-XX:SharedArchiveFile=%home%\lib\coldproof.jsa" -Xlog:disable %tiers% -jar "%home%\lib\coldproof.jar" %*
+  -XX:-UsePerfData -Xshare:auto "-XX:SharedArchiveFile=%home%\lib\coldproof.jsa" -Xlog:disable %tiers% "-Dlibrary.jline.path=%home%\lib\native" -jar "%home%\lib\coldproof.jar" %*
 exit /b %ERRORLEVEL%

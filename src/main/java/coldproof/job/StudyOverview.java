@@ -32,10 +32,15 @@ public record StudyOverview(Path folder, Stage stage, Optional<StudyView> study,
         RUN
     }
 
+    /** Whether a folder holds a study, readable or not. */
+    public static boolean isStudy(Path folder) {
+        return StudyFolder.hasJournal(folder) || PlanFile.exists(folder);
+    }
+
     /** Looks at a folder. */
     public static StudyOverview of(Path folder) {
         boolean reported = Files.exists(StudyFolder.report(folder));
-        if (!StudyFolder.hasJournal(folder) && !PlanFile.exists(folder)) {
+        if (!isStudy(folder)) {
             return new StudyOverview(folder, Stage.NO_STUDY, Optional.empty(), List.of(), reported);
         }
         try {

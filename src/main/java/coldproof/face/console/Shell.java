@@ -57,7 +57,11 @@ final class Shell {
 
     /** Shows where the study stands and what comes next. */
     void showHome() {
-        StudyOverview overview = StudyOverview.of(folder);
+        showHome(StudyOverview.of(folder));
+    }
+
+    /** The same of a folder that was looked at just now. */
+    void showHome(StudyOverview overview) {
         talk.out().print(HomeText.of(overview, next(overview), talk.columns()));
         talk.out().flush();
     }

@@ -20,7 +20,6 @@ import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
 import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.impl.ExternalTerminal;
 
 /** The console at a terminal. */
@@ -53,8 +52,9 @@ public final class TerminalConsole {
      * @return the exit status
      */
     public static int run(VerbDesk desk, Machine machine, Path folder, boolean styled, boolean plain) {
-        try (Terminal terminal = system()) {
-            return run(terminal, desk, machine, folder, styled, plain);
+        Opening opening = Opening.of(folder);
+        try (Terminal terminal = SystemTerminal.open()) {
+            return run(terminal, desk, machine, opening, styled, plain);
         } catch (IOException broken) {
             throw new UncheckedIOException("the terminal cannot be opened", broken);
         }
@@ -62,9 +62,10 @@ public final class TerminalConsole {
 
     /** Walks the usual path on a terminal that nobody sees, for the archive made at package time. */
     public static void warm(VerbDesk desk, Machine machine) {
+        SystemTerminal.warm();
         InputStream keys = new ByteArrayInputStream("help\rquit\r".getBytes(StandardCharsets.US_ASCII));
         try (Terminal terminal = new ExternalTerminal("warm", "xterm-256color", keys, OutputStream.nullOutputStream(), StandardCharsets.UTF_8)) {
-            run(terminal, desk, machine, Path.of("no such folder"), false, false);
+            run(terminal, desk, machine, Opening.of(Path.of("no such folder")), false, false);
         } catch (IOException broken) {
             throw new UncheckedIOException("a terminal in memory cannot be opened", broken);
         }
@@ -72,7 +73,11 @@ public final class TerminalConsole {
 
     /** The console at a given terminal, which stays open. */
     static int run(Terminal terminal, VerbDesk desk, Machine machine, Path folder, boolean styled, boolean plain) {
-        return new TerminalConsole(terminal, desk, machine, folder, styled, plain).loop();
+        return run(terminal, desk, machine, Opening.of(folder), styled, plain);
+    }
+
+    private static int run(Terminal terminal, VerbDesk desk, Machine machine, Opening opening, boolean styled, boolean plain) {
+        return new TerminalConsole(terminal, desk, machine, opening.folder(), styled, plain).loop(opening);
     }
 
     /** Talks with the whole screen for a verb that was started from the command line. */
@@ -81,30 +86,15 @@ public final class TerminalConsole {
     }
 
     private static void logOn(LogJob log, boolean styled) {
-        try (Terminal terminal = system()) {
+        try (Terminal terminal = SystemTerminal.open()) {
             new TerminalTalk(terminal, styled, false).log(log);
         } catch (IOException broken) {
             throw new UncheckedIOException("the terminal cannot be opened", broken);
         }
     }
 
-    /** The terminal of this process; one that does not know its size is talked to by lines. */
-    private static Terminal system() throws IOException {
-        Terminal terminal = builder().build();
-        if (terminal.getColumns() > 0) {
-            return terminal;
-        }
-        terminal.close();
-        return builder().type(Terminal.TYPE_DUMB).build();
-    }
-
-    /** Without the question for grapheme clusters, whose answer a terminal that knows nothing of it lets wait for (0.6 s measured). */
-    private static TerminalBuilder builder() {
-        return TerminalBuilder.builder().name("coldproof").system(true).dumb(true).ffm(false).exec(false).graphemeCluster(false);
-    }
-
-    private int loop() {
-        shell.showHome();
+    private int loop(Opening opening) {
+        shell.showHome(opening.overview());
         boolean goesOn = true;
         while (goesOn) {
             remember();
@@ -144,7 +134,7 @@ public final class TerminalConsole {
         if (shell.folder().equals(historyOf)) {
             return;
         }
-        boolean study = StudyOverview.of(shell.folder()).stage() != StudyOverview.Stage.NO_STUDY;
+        boolean study = StudyOverview.isStudy(shell.folder());
         if (historyOf == null || study) {
             historyOf = study ? shell.folder() : null;
             reader.setVariable(LineReader.HISTORY_FILE, study ? shell.folder().resolve(HISTORY).toAbsolutePath() : null);
