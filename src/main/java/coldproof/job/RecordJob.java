@@ -1,12 +1,12 @@
 package coldproof.job;
 
+import coldproof.machine.Ending;
 import coldproof.machine.WorkloadProcess;
 import coldproof.machine.sensors.MachineSensors;
 import coldproof.plan.Position;
 import coldproof.plan.Workload;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
-import coldproof.quantity.QuantityText;
 import coldproof.quantity.Refused;
 import coldproof.reason.safety.Phase;
 import coldproof.study.Source;
@@ -15,10 +15,10 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Runs the workload of the next trial, takes its score and records it. */
@@ -34,8 +34,14 @@ public final class RecordJob {
      * @param command program and arguments; empty: as the plan says
      * @param scorePattern regular expression with one group; empty: as the plan says, else the wall time is the score
      * @param atMostSeconds a run that takes longer is stopped and not recorded
+     * @param underway is told what goes on meanwhile
      */
-    public record Request(List<String> command, Optional<String> scorePattern, double atMostSeconds) {
+    public record Request(List<String> command, Optional<String> scorePattern, double atMostSeconds, Underway underway) {
+        /** Nobody is told. */
+        public Request(List<String> command, Optional<String> scorePattern, double atMostSeconds) {
+            this(command, scorePattern, atMostSeconds, Underway.QUIET);
+        }
+
         /** Copies. */
         public Request {
             command = List.copyOf(command);
@@ -75,7 +81,7 @@ public final class RecordJob {
         SafetyGate.pass(study, position, Phase.RUNNING, pass, machine.wall().instant()).remarks().forEach(remarks);
         Workload workload = study.view().plan().workload();
         List<String> command = command(request, workload, position, study);
-        Optional<Pattern> pattern = request.scorePattern().or(workload::scorePattern).map(RecordJob::pattern);
+        Optional<Pattern> pattern = request.scorePattern().or(workload::scorePattern).map(ScoreInOutput::pattern);
         AbortWatch watch = new AbortWatch(study.view().plan().abort(), sensors.live());
         watch.unwatched().forEach(remarks);
         watch.broken().ifPresent(broken -> aborted(study, position, broken, "was not started"));
@@ -83,25 +89,38 @@ public final class RecordJob {
         study.openSessionOf(position);
         OffsetDateTime started = OffsetDateTime.now(machine.wall());
         TrialTelemetry telemetry = TrialTelemetry.start(sensors, study.view().folder(), position.number(), remarks);
-        WorkloadProcess.Run run = measured(telemetry, () -> run(command, study.view().folder(), request.atMostSeconds(), watch));
-        run.stopped().ifPresent(broken -> aborted(study, position, broken, "was stopped after " + Math.round(run.elapsedSeconds()) + " s"));
-        if (run.timedOut()) {
-            throw refused(position, "the workload took longer than " + Math.round(request.atMostSeconds()) + " s and was stopped", "a run that ends",
-                    "Nothing was recorded. Run it by hand once, or give it more time.");
+        try (Ending ending = Ending.watched(telemetry::drop)) {
+            request.underway().begins(position, command);
+            WorkloadProcess.Run run = measured(telemetry, () -> run(command, study.view().folder(), request, watch));
+            watch.lost().forEach(remarks);
+            if (run.stopped().isPresent()) {
+                telemetry.commit();
+                String file = telemetry.kept().map(log -> "; its telemetry is in " + log.file()).orElse("");
+                aborted(study, position, run.stopped().get(), "was stopped after " + Math.round(run.elapsedSeconds()) + " s" + file);
+            }
+            double score = score(study, position, pattern, request, run);
+            if (ending.begun()) {
+                throw interrupted();
+            }
+            telemetry.commit();
+            write(study, position, score, start, remarks, new TrialRun(started, run.elapsedSeconds(), telemetry.kept()));
+            study.closeWhenDone(position);
+            return Optional.of(new Recorded(position, score, run.elapsedSeconds(), telemetry.kept()));
+        } finally {
+            telemetry.drop();
         }
-        if (run.exitCode() != 0) {
-            throw refused(position, "the workload ended with status " + run.exitCode() + lastLine(run.output()), "status 0",
-                    "Nothing was recorded. Run the command by hand to see what is wrong.");
-        }
-        double score = pattern.isPresent() ? score(position, pattern.get(), run.output()) : run.elapsedSeconds();
+    }
+
+    /** When and how long a trial ran, and its log. */
+    private record TrialRun(OffsetDateTime started, double elapsedSeconds, Optional<RecordedTelemetry> telemetry) {}
+
+    private static void write(BenchStudy study, Position position, double score, RecordedStart start, Consumer<String> remarks, TrialRun run) {
         try {
             start.write(remarks);
-            study.record(position, score, List.of(), telemetry.kept().map(RecordedTelemetry::file), started, run.elapsedSeconds(), Source.RECORDED);
+            study.record(position, score, List.of(), run.telemetry.map(RecordedTelemetry::file), run.started, run.elapsedSeconds, Source.RECORDED);
         } catch (Refused notWritten) {
             throw withScore(notWritten, position, score);
         }
-        study.closeWhenDone(position);
-        return Optional.of(new Recorded(position, score, run.elapsedSeconds(), telemetry.kept()));
     }
 
     private static WorkloadProcess.Run measured(TrialTelemetry telemetry, Supplier<WorkloadProcess.Run> work) {
@@ -110,6 +129,24 @@ public final class RecordJob {
         } finally {
             telemetry.finish();
         }
+    }
+
+    private static double score(BenchStudy study, Position position, Optional<Pattern> pattern, Request request, WorkloadProcess.Run run) {
+        if (run.timedOut()) {
+            throw refused(position, "the workload took longer than " + Math.round(request.atMostSeconds()) + " s and was stopped" + ScoreInOutput.lastLine(run.output()),
+                    "a run that ends", "Nothing was recorded. Run it by hand once, or give it more time: --at-most." + kept(study, position, run));
+        }
+        if (run.exitCode() != 0) {
+            throw refused(position, "the workload ended with status " + run.exitCode() + ScoreInOutput.lastLine(run.output()), "status 0",
+                    "Nothing was recorded. Run the command by hand to see what is wrong." + kept(study, position, run));
+        }
+        String trial = "trial " + position.number();
+        return pattern.isPresent() ? ScoreInOutput.score(trial, pattern.get(), run.output(), "Nothing was recorded. Correct the pattern." + kept(study, position, run))
+                : run.elapsedSeconds();
+    }
+
+    private static String kept(BenchStudy study, Position position, WorkloadProcess.Run run) {
+        return KeptOutput.keep(study.view().folder(), String.format(Locale.ROOT, "traces/trial-%03d-output.txt", position.number()), run.output());
     }
 
     /** A trial may have taken an hour: what it gave is said even when it could not be written. */
@@ -152,54 +189,35 @@ public final class RecordJob {
                 "No trial was recorded, a note was. Put it right before the next run.");
     }
 
-    private static WorkloadProcess.Run run(List<String> command, Path folder, double atMostSeconds, AbortWatch watch) {
+    private static WorkloadProcess.Run run(List<String> command, Path folder, Request request, AbortWatch watch) {
+        long began = System.nanoTime();
         try {
-            return WorkloadProcess.run(command, folder.toAbsolutePath(), atMostSeconds, watch::broken);
+            return WorkloadProcess.run(command, folder.toAbsolutePath(), request.atMostSeconds(), () -> {
+                Optional<String> broken = watch.broken();
+                request.underway().goesOn((System.nanoTime() - began) / 1e9, watch.last().dieCelsius(), watch.last().batteryPercent());
+                return broken;
+            });
         } catch (IOException failed) {
-            throw new Refused(Problem.of("the command cannot be started: " + failed.getMessage(), Place.named(command.get(0)), "a program that runs here",
-                    "Nothing was recorded. Check its name and the PATH."));
+            throw new Refused(Problem.of("the command cannot be started" + why(failed), Place.named(command.get(0)), "a program that runs here",
+                    "Nothing was recorded. Check its name and the PATH; a pipe or a loop takes a shell: record -- sh -c '...'."));
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            throw new Refused(Problem.of("interrupted; the workload was stopped", Place.named("record"), "", "Nothing was recorded for this trial; run record again."));
+            throw interrupted();
+        } finally {
+            request.underway().ends();
         }
     }
 
-    private static Pattern pattern(String text) {
-        try {
-            Pattern pattern = Pattern.compile(text);
-            if (pattern.matcher("").groupCount() == 1) {
-                return pattern;
-            }
-        } catch (java.util.regex.PatternSyntaxException broken) {
-            throw new Refused(Problem.of("\"" + text + "\" is no regular expression: " + broken.getDescription(), Place.named("--score-pattern"),
-                    "a regular expression with one group, such as 'rate: ([0-9.]+)'", "Correct it."));
-        }
-        throw new Refused(Problem.of("\"" + text + "\" has not exactly one (group)", Place.named("--score-pattern"),
-                "one pair of round brackets around the number", "Correct it."));
+    private static Refused interrupted() {
+        return new Refused(Problem.of("interrupted; the workload was stopped", Place.named("record"), "", "Nothing was recorded for this trial; run record again."));
     }
 
-    /** The last match counts: a program that reports as it goes ends with its result. */
-    private static double score(Position position, Pattern pattern, String output) {
-        Matcher matcher = pattern.matcher(output);
-        String found = null;
-        while (matcher.find()) {
-            found = matcher.group(1);
-        }
-        if (found == null) {
-            throw refused(position, "no score was found in the output" + lastLine(output), "text that matches " + pattern.pattern(),
-                    "Nothing was recorded. Correct the pattern.");
-        }
-        try {
-            return QuantityText.number(found);
-        } catch (QuantityText.Unreadable unreadable) {
-            throw refused(position, "the score \"" + found + "\" is " + unreadable.getMessage(), "a number", "Nothing was recorded. Correct the pattern.");
-        }
-    }
-
-    private static String lastLine(String output) {
-        String stripped = output.strip();
-        String last = stripped.substring(stripped.lastIndexOf('\n') + 1);
-        return last.isEmpty() ? "" : "; its last line was: " + (last.length() > 120 ? last.substring(0, 120) + "..." : last);
+    /** The system's own words at the end of Java's sentence. */
+    private static String why(IOException failed) {
+        String message = failed.getMessage() == null ? "" : failed.getMessage();
+        int last = message.lastIndexOf("error=");
+        String words = last < 0 ? message : message.substring(message.indexOf(',', last) + 1);
+        return words.isBlank() ? "" : ": " + words.strip();
     }
 
     private static Refused refused(Position position, String what, String expected, String remedy) {

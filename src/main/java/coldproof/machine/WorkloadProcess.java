@@ -13,6 +13,7 @@ import java.util.function.Supplier;
 public final class WorkloadProcess {
     private static final int KEPT_BYTES = 1 << 20;
     private static final double WATCH_SECONDS = 2;
+    private static final long SAME_KEY_MILLIS = 100; // Ctrl-C reaches workload and program at once; the workload may be the first to end of it
 
     private WorkloadProcess() {}
 
@@ -35,7 +36,7 @@ public final class WorkloadProcess {
      * @param atMostSeconds stopped, with its children, after this time
      * @param watch asked every two seconds; a reason stops the program with its children
      * @throws IOException if the program cannot be started
-     * @throws InterruptedException if interrupted; the program is stopped first
+     * @throws InterruptedException if interrupted, or told to end as a whole; the program is stopped first
      */
     public static Run run(List<String> command, Path folder, double atMostSeconds, Supplier<Optional<String>> watch) throws IOException, InterruptedException {
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true);
@@ -47,22 +48,37 @@ public final class WorkloadProcess {
         reader.setDaemon(true);
         reader.start();
         boolean ended = false;
+        double elapsed;
         Optional<String> stopped = Optional.empty();
-        try {
+        try (Ending ending = Ending.watched(() -> stopForGood(process))) {
             double left = atMostSeconds;
             while (!ended && left > 0 && stopped.isEmpty()) {
                 ended = process.waitFor((long) (1000 * Math.min(left, WATCH_SECONDS)), TimeUnit.MILLISECONDS);
                 left = atMostSeconds - (System.nanoTime() - start) / 1e9;
                 stopped = ended ? stopped : watch.get();
             }
+            elapsed = (System.nanoTime() - start) / 1e9;
+            Thread.sleep(SAME_KEY_MILLIS);
+            if (ending.begun()) {
+                throw new InterruptedException("the program ends");
+            }
         } finally {
             if (!ended) {
                 stop(process);
             }
         }
-        double elapsed = (System.nanoTime() - start) / 1e9;
         reader.join(2000);
         return new Run(ended ? process.exitValue() : -1, elapsed, tail.text(), !ended && stopped.isEmpty(), stopped);
+    }
+
+    /** Stops it, and leaves whoever waits for it the time to say so before the program is gone. */
+    private static void stopForGood(Process process) {
+        stop(process);
+        try {
+            Thread.sleep(4 * SAME_KEY_MILLIS);
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static void stop(Process process) {

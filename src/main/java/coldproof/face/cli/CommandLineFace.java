@@ -66,7 +66,7 @@ public final class CommandLineFace {
     }
 
     private int refuse(List<Problem> problems, boolean json) {
-        streams.err().print(ProblemText.of(problems));
+        streams.err().print(streams.interactive() ? ProblemText.of(problems, streams.columns()) : ProblemText.of(problems));
         if (json) {
             streams.out().println(ProblemJson.of(problems).toText());
         }

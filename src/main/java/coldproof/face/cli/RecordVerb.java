@@ -5,7 +5,9 @@ import coldproof.job.Machine;
 import coldproof.job.RecordJob;
 import coldproof.job.RecordedTelemetry;
 import coldproof.job.SafetyGate;
+import coldproof.plan.Position;
 import coldproof.quantity.Dimension;
+import coldproof.quantity.QuantityText;
 import coldproof.report.json.JsonObject;
 import coldproof.report.json.PlanJson;
 import coldproof.report.text.Figures;
@@ -35,18 +37,19 @@ final class RecordVerb implements Verb {
     @Override
     public int run(Invocation call) {
         double atMost = call.quantity("--at-most", Dimension.TIME).orElse(RecordJob.LONGEST_SECONDS);
-        RecordJob.Request request = new RecordJob.Request(call.arguments(), call.text("--score-pattern"), atMost);
+        RecordJob.Request request = new RecordJob.Request(call.arguments(), call.text("--score-pattern"), atMost, new RunningLine(call.streams()));
         String howMany = call.text("--trials").orElse("1");
+        boolean session = howMany.equals("session");
+        int most = session || howMany.equals("all") ? Integer.MAX_VALUE : most(howMany);
         Machine machine = Machine.atHand();
         SafetyGate.Pass pass = SafetyOptions.pass(call);
-        Set<String> remarks = new LinkedHashSet<>();
+        Remarks remarks = new Remarks(call);
         List<JsonObject> recorded = new ArrayList<>();
         List<RecordedTelemetry> logs = new ArrayList<>();
         try (BenchStudy study = BenchStudy.open(call.study().toAbsolutePath(), call.path("--elsewhere"), machine)) {
-            int session = study.view().next().map(position -> position.session()).orElse(0);
-            int most = howMany.equals("all") || howMany.equals("session") ? Integer.MAX_VALUE : call.whole("--trials", 1, 1_000_000).orElse(1);
-            while (recorded.size() < most && !(howMany.equals("session") && study.view().next().map(p -> p.session()).orElse(0) != session)) {
-                Optional<RecordJob.Recorded> one = RecordJob.next(study, machine, request, pass, remarks::add);
+            int begun = study.view().next().map(Position::session).orElse(0);
+            while (recorded.size() < most && !(session && study.view().next().map(Position::session).orElse(0) != begun)) {
+                Optional<RecordJob.Recorded> one = RecordJob.next(study, machine, request, pass, remarks::tell);
                 if (one.isEmpty()) {
                     break;
                 }
@@ -56,19 +59,45 @@ final class RecordVerb implements Verb {
             }
             int remaining = study.view().sheet().positions().size() - study.view().state().trials().size() - study.view().state().skipped().size();
             String next = study.view().next().map(p -> "Next: trial " + p.number() + ", " + Harmless.line(p.condition())).orElse("All trials are done. Next: coldproof verdict");
-            cost(logs).ifPresent(remarks::add);
-            remarks.forEach(remark -> call.messages().print(Wrap.at(call.streams().columns(), remark)));
+            cost(logs).ifPresent(remarks::tell);
             study.elsewhere().forEach(call.messages()::println);
-            call.answer(new JsonObject().put("recorded", recorded).put("remaining", remaining), next + "\n");
+            call.answer(new JsonObject().put("recorded", recorded).put("remaining", remaining).put("remarks", remarks.told()),
+                    Wrap.at(call.streams().columns(), next));
         }
         return ExitStatus.DONE;
     }
 
+    private static int most(String howMany) {
+        return QuantityText.whole(howMany.strip(), 1, 1_000_000).orElseThrow(() -> Invocation.refused("--trials", "\"" + howMany + "\" does not do",
+                "a whole number from 1, session or all", "Correct the value of --trials."));
+    }
+
+    /** Tells each remark once, as soon as it is made: what comes after may fail. */
+    private static final class Remarks {
+        private final Invocation call;
+        private final Set<String> told = new LinkedHashSet<>();
+
+        Remarks(Invocation call) {
+            this.call = call;
+        }
+
+        void tell(String remark) {
+            if (told.add(remark)) {
+                call.messages().print(Wrap.at(call.streams().columns(), Harmless.line(remark)));
+                call.messages().flush();
+            }
+        }
+
+        List<String> told() {
+            return List.copyOf(told);
+        }
+    }
+
     private static JsonObject say(Invocation call, BenchStudy study, RecordJob.Recorded one) {
         if (!call.json()) {
-            call.streams().out().println("trial " + one.position().number() + " of " + study.view().sheet().positions().size() + "  session "
+            call.streams().out().print(Wrap.at(call.streams().columns(), "trial " + one.position().number() + " of " + study.view().sheet().positions().size() + "  session "
                     + one.position().session() + "  " + Harmless.line(one.position().condition()) + "  " + Figures.score(one.score()) + " "
-                    + Harmless.line(study.view().plan().metric().unit()));
+                    + Harmless.line(study.view().plan().metric().unit())));
             call.streams().out().flush();
         }
         return PlanJson.position(one.position()).put("score", one.score()).put("elapsedSeconds", one.elapsedSeconds())

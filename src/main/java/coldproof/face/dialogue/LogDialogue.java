@@ -58,7 +58,8 @@ public final class LogDialogue {
 
     private Optional<String> ask(Question question) {
         StringBuilder text = new StringBuilder();
-        if (!question.progress().equals(shown)) {
+        boolean sameTrial = question.progress().equals(shown);
+        if (!sameTrial) {
             shown = question.progress();
             text.append('\n');
             Wrap.indented(ChecklistText.progress(shown) + " (" + ChecklistText.done(shown) + ")", "", lines.columns(), text);
@@ -66,8 +67,9 @@ public final class LogDialogue {
         }
         List<String> instructions = ChecklistText.instructions(question, log.view().plan());
         if (!instructions.equals(told)) {
+            List<String> before = sameTrial ? told : List.of();
+            instructions.stream().filter(line -> !before.contains(line)).forEach(line -> Wrap.indented(line, "  ", lines.columns(), text));
             told = instructions;
-            instructions.forEach(line -> Wrap.indented(line, "  ", lines.columns(), text));
         }
         instruments.apply(question).forEach(line -> Wrap.indented(line, "  ", lines.columns(), text));
         lines.out().print(text);

@@ -2,7 +2,6 @@ package coldproof.machine.sensors;
 
 import coldproof.trace.Channel;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
@@ -37,8 +36,9 @@ record BatteryPower(String heading, Path folder) implements Sensor {
         return current.isPresent() && voltage.isPresent() ? Math.abs(current.getAsLong()) / MICRO * voltage.getAsLong() / MICRO : Double.NaN;
     }
 
+    /** On the wall, or full, a battery gives no power. */
     @Override
-    public Optional<String> remark() {
-        return Optional.of(heading + " is recorded while the battery is being discharged only");
+    public boolean mayBeSilent() {
+        return true;
     }
 }

@@ -46,6 +46,11 @@ final class BelievableSensor implements Sensor {
     }
 
     @Override
+    public boolean mayBeSilent() {
+        return sensor.mayBeSilent();
+    }
+
+    @Override
     public Optional<String> remark() {
         if (!mustMove || believed || Double.isNaN(first)) {
             return sensor.remark();

@@ -39,6 +39,12 @@ final class LibrarySensor implements Sensor {
         }
     }
 
+    /** On the wall, or full, a battery gives no power. */
+    @Override
+    public boolean mayBeSilent() {
+        return channel == Channel.SYSTEM_POWER;
+    }
+
     @Override
     public Optional<String> remark() {
         return trouble.isEmpty() ? Optional.empty() : Optional.of("some readings of " + heading + " failed (" + trouble + ")");

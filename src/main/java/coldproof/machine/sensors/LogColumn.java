@@ -36,6 +36,9 @@ final class LogColumn {
 
     /** What to tell of it at the end: that it gave nothing, or no more from some time on; a single silent row at the end says nothing. */
     Optional<String> remark() {
+        if (sensor.mayBeSilent()) {
+            return sensor.remark();
+        }
         if (!gave()) {
             return sensor.remark().or(() -> Optional.of(heading() + " gave no value"));
         }

@@ -19,6 +19,11 @@ interface Sensor {
      */
     double read(double seconds);
 
+    /** Whether it is no news when it gives nothing. */
+    default boolean mayBeSilent() {
+        return false;
+    }
+
     /** What to tell of it once its log has ended, in a sentence without a full stop; empty where there is nothing to tell. */
     default Optional<String> remark() {
         return Optional.empty();

@@ -39,10 +39,9 @@ public final class StartReadings {
     public static List<String> deviations(Plan plan, StudyState state, Position position, Map<String, Observed> readings) {
         List<String> deviations = new ArrayList<>();
         String trial = "trial " + position.number() + ": ";
-        for (String name : wanted(plan.start())) {
-            if (!readings.containsKey(name)) {
-                deviations.add(trial + "the " + name + " was not read");
-            }
+        List<String> unread = wanted(plan.start()).stream().filter(name -> !readings.containsKey(name)).toList();
+        if (!unread.isEmpty()) {
+            deviations.add(trial + "the " + String.join(", the ", unread) + (unread.size() == 1 ? " was not read" : " were not read"));
         }
         double die = amount(readings, DIE);
         double first = firstDie(state, position).orElse(die);

@@ -7,32 +7,42 @@ import java.util.List;
 /** Problems as a person reads them: the place and what is wrong, the line with the spot marked, what was expected, what to do. */
 public final class ProblemText {
     private static final int WIDEST_EXCERPT = 74;
+    private static final int USUAL_COLUMNS = 80;
 
     private ProblemText() {}
 
-    /** All problems, a blank line between two, each line ended. */
+    /** All problems, a blank line between two, each line ended; what is wrong stands in one line, so that a program can look for it. */
     public static String of(List<Problem> problems) {
+        return of(problems, USUAL_COLUMNS, Integer.MAX_VALUE);
+    }
+
+    /** The same for the width of a person's terminal. */
+    public static String of(List<Problem> problems, int columns) {
+        return of(problems, columns, columns);
+    }
+
+    private static String of(List<Problem> problems, int columns, int columnsOfFirst) {
         StringBuilder out = new StringBuilder();
         for (Problem problem : problems) {
             if (!out.isEmpty()) {
                 out.append('\n');
             }
-            one(problem, out);
+            one(problem, columns, columnsOfFirst, out);
         }
         return out.toString();
     }
 
-    private static void one(Problem problem, StringBuilder out) {
+    private static void one(Problem problem, int columns, int columnsOfFirst, StringBuilder out) {
         Place where = problem.where();
-        out.append(Harmless.line(where.text())).append(": ").append(Harmless.line(problem.what())).append('\n');
+        Wrap.indented(Harmless.line(where.text()) + ": " + Harmless.line(problem.what()), "", columnsOfFirst, out);
         excerpt(where, out);
         if (!problem.expected().isBlank()) {
-            Wrap.indented("Expected " + Harmless.line(problem.expected()) + ".", "  ", 80, out);
+            Wrap.indented("Expected " + Harmless.line(problem.expected()) + ".", "  ", columns, out);
         }
         if (!problem.nearest().isEmpty()) {
-            Wrap.indented("Nearest: " + Harmless.line(String.join(", ", problem.nearest())) + ".", "  ", 80, out);
+            Wrap.indented("Nearest: " + Harmless.line(String.join(", ", problem.nearest())) + ".", "  ", columns, out);
         }
-        Wrap.indented(Harmless.line(problem.remedy()), "  ", 80, out);
+        Wrap.indented(Harmless.line(problem.remedy()), "  ", columns, out);
     }
 
     private static void excerpt(Place where, StringBuilder out) {

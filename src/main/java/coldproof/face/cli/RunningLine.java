@@ -1,0 +1,49 @@
+package coldproof.face.cli;
+
+import coldproof.job.Underway;
+import coldproof.plan.Position;
+import coldproof.report.text.Figures;
+import coldproof.report.text.Harmless;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** Shows a person at a terminal what runs and for how long, in a line that is written over and goes away at the end. */
+final class RunningLine implements Underway {
+    private final Streams streams;
+    private int written;
+
+    RunningLine(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public void begins(Position position, List<String> command) {
+        show("trial " + position.number() + " runs: " + Harmless.line(String.join(" ", command)));
+    }
+
+    @Override
+    public void goesOn(double elapsedSeconds, OptionalDouble dieCelsius, OptionalDouble batteryPercent) {
+        long seconds = Math.round(elapsedSeconds);
+        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60));
+        dieCelsius.ifPresent(celsius -> line.append("  die ").append(Figures.fixed(celsius, 1)).append(" °C"));
+        batteryPercent.ifPresent(percent -> line.append("  battery ").append(Figures.fixed(percent, 0)).append(" %"));
+        show(line.append("  Ctrl-C stops it").toString());
+    }
+
+    @Override
+    public void ends() {
+        show("");
+    }
+
+    private void show(String text) {
+        if (!streams.interactive()) {
+            return;
+        }
+        String cut = text.length() < streams.columns() ? text : text.substring(0, streams.columns() - 1);
+        String over = " ".repeat(Math.max(0, written - cut.length()));
+        streams.err().print("\r" + cut + over + (cut.isEmpty() ? "\r" : ""));
+        streams.err().flush();
+        written = cut.length();
+    }
+}
