@@ -51,6 +51,11 @@ public final class LimiterJob {
         if (!mappings.isEmpty()) {
             RememberedColumns.remember(study.folder(), mappings);
         }
+        return explained(study, trials, limits);
+    }
+
+    /** The answer for trials of a study, with a remark on whether they began as its plan asks. */
+    static LimiterAnswer explained(StudyView study, List<LimiterTrial> trials, KnownLimits limits) {
         LimiterAnswer answer = Limiters.explain(trials, limits);
         OptionalDouble within = study.plan().start().dieWithinKelvins();
         return within.isPresent() ? answer.with(StartMatch.remark(trials, within.getAsDouble())) : answer;

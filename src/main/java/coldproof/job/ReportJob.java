@@ -6,7 +6,6 @@ import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.reason.limiter.KnownLimits;
 import coldproof.reason.limiter.LimiterTrial;
-import coldproof.reason.limiter.Limiters;
 import coldproof.reason.limiter.PinnedChannels;
 import coldproof.reason.verdict.Compared;
 import coldproof.report.export.StudyExport;
@@ -155,7 +154,7 @@ public final class ReportJob {
             }
         }
         return trials.isEmpty() ? new StudyContent.Traces(trials, unread, Optional.empty(), Map.of())
-                : new StudyContent.Traces(trials, unread, Optional.of(Limiters.explain(trials, KnownLimits.NONE)), PinnedChannels.of(trials, KnownLimits.NONE));
+                : new StudyContent.Traces(trials, unread, Optional.of(LimiterJob.explained(study, trials, KnownLimits.NONE)), PinnedChannels.of(trials, KnownLimits.NONE));
     }
 
     private static List<StudyContent.Digest> digests(StudyView study) {

@@ -146,6 +146,9 @@ class ReportJobTest {
         LimiterAnswer answer = Limiters.explain(TraceReading.of(LimiterJob.entries(StudyView.read(study)), List.of(), done -> {}).trials().stream()
                 .flatMap(Optional::stream).toList(), KnownLimits.NONE);
         answer.conditions().forEach(condition -> assertTrue(page.contains("<td>" + LimiterText.name(condition.levels()) + "</td><td>" + condition.limiter().word() + "</td>")));
+        answer.conditions().forEach(condition -> condition.headroom().ifPresent(headroom -> assertTrue(page.replace('\u00a0', ' ').contains(LimiterText.headroom(headroom)), LimiterText.headroom(headroom))));
+        assertTrue(answer.conditions().stream().anyMatch(condition -> condition.headroom().isPresent()));
+        assertTrue(page.replace('\u00a0', ' ').contains("start conditions, from the rows before the work: the die began within 20.0 K"), "the plan of the demonstration asks for it");
     }
 
     /** Every column of every table is in the dictionary, and the verdict in its table is that of the JSON document. */

@@ -25,11 +25,11 @@ final class LimiterSection {
         List<Block> blocks = new ArrayList<>();
         blocks.add(conditions(answer));
         for (LimiterAnswer.OfCondition condition : answer.conditions()) {
-            List<String> points = new ArrayList<>(condition.evidence());
-            condition.headroom().ifPresent(headroom -> points.add(LimiterText.headroom(headroom)));
-            if (!points.isEmpty()) {
-                blocks.add(new Block.Prose(LimiterText.name(condition.levels()) + ": " + LimiterText.sentence(condition) + ". What was found:"));
-                blocks.add(new Block.Points(points));
+            String headroom = condition.headroom().map(one -> "; " + LimiterText.headroom(one)).orElse("");
+            String found = condition.evidence().isEmpty() ? "." : ". What was found:";
+            blocks.add(new Block.Prose(LimiterText.name(condition.levels()) + ": " + LimiterText.sentence(condition) + headroom + found));
+            if (!condition.evidence().isEmpty()) {
+                blocks.add(new Block.Points(condition.evidence()));
             }
         }
         if (!answer.ruledOut().isEmpty()) {
