@@ -25,9 +25,4 @@ record Plausible(double low, double high, String text) {
             case TIME -> TIME;
         };
     }
-
-    /** NaN is not. */
-    boolean contains(double value) {
-        return value >= low && value <= high;
-    }
 }

@@ -24,8 +24,12 @@ public final class TraceAccumulator implements RowSink {
     private final int[][] counts;
     private final List<TraceRemark> remarks = new ArrayList<>();
     private final Tally[] tallies;
-    private final TraceUnit[] units; // by column, out of the records: this is the hot loop of a long log
-    private final Plausible[] plausible;
+    private final double[] factors; // by column, out of the records: this is the hot loop of a long log
+    private final double[] offsets;
+    private final double[] lowest;
+    private final double[] highest;
+    private final double[] openSums; // of the entry that rows are being added to
+    private final int[] openCounts;
     private int entries;
     private long rowsEach = 1;
     private long rows;
@@ -43,13 +47,20 @@ public final class TraceAccumulator implements RowSink {
         sums = new double[width][FIRST_ROOM];
         counts = new int[width][FIRST_ROOM];
         tallies = new Tally[2 * width];
-        units = new TraceUnit[width];
-        plausible = new Plausible[width];
+        factors = new double[width];
+        offsets = new double[width];
+        lowest = new double[width];
+        highest = new double[width];
+        openSums = new double[width];
+        openCounts = new int[width];
         for (int i = 0; i < width; i++) {
             MappedColumn column = map.columns().get(i);
-            units[i] = column.unit();
-            plausible[i] = Plausible.of(column.channel());
-            tallies[i] = new Tally("of \"" + column.name() + "\" is outside " + plausible[i].text() + ": taken for missing");
+            Plausible plausible = Plausible.of(column.channel());
+            factors[i] = column.unit().factor();
+            offsets[i] = column.unit().offset();
+            lowest[i] = plausible.low();
+            highest[i] = plausible.high();
+            tallies[i] = new Tally("of \"" + column.name() + "\" is outside " + plausible.text() + ": taken for missing");
             tallies[width + i] = new Tally("of \"" + column.name() + "\" is no number: taken for missing");
         }
     }
@@ -71,23 +82,24 @@ public final class TraceAccumulator implements RowSink {
             firstTime = time;
         }
         lastTime = time;
-        int at = entry(line);
+        if (entries == 0 || rowsIn[entries - 1] == rowsEach) {
+            openEntry(line);
+        }
+        int at = entries - 1;
         seconds[at] += (time - firstTime - seconds[at]) / ++rowsIn[at];
         for (int i = 0; i < width; i++) {
-            double value = units[i].toInside(values[i + 1]);
-            if (plausible[i].contains(value)) {
-                sums[i][at] += value;
-                counts[i][at]++;
+            double value = values[i + 1] * factors[i] + offsets[i];
+            if (value >= lowest[i] && value <= highest[i]) {
+                openSums[i] += value;
+                openCounts[i]++;
             } else if (!Double.isNaN(value)) {
                 tallies[i].count(line, values[i + 1]);
             }
         }
     }
 
-    private int entry(long line) {
-        if (entries > 0 && rowsIn[entries - 1] < rowsEach) {
-            return entries - 1;
-        }
+    private void openEntry(long line) {
+        keepOpen();
         if (entries == ENTRIES) {
             halve();
         } else if (entries == seconds.length) {
@@ -96,11 +108,17 @@ public final class TraceAccumulator implements RowSink {
         lines[entries] = line;
         seconds[entries] = 0;
         rowsIn[entries] = 0;
-        for (int i = 0; i < width; i++) {
-            sums[i][entries] = 0;
-            counts[i][entries] = 0;
+        Arrays.fill(openSums, 0);
+        Arrays.fill(openCounts, 0);
+        entries++;
+    }
+
+    /** Writes down what the last entry has come to so far. */
+    private void keepOpen() {
+        for (int i = 0; i < width && entries > 0; i++) {
+            sums[i][entries - 1] = openSums[i];
+            counts[i][entries - 1] = openCounts[i];
         }
-        return entries++;
     }
 
     private void makeRoom(int room) {
@@ -146,6 +164,7 @@ public final class TraceAccumulator implements RowSink {
 
     /** What was taken so far. */
     public Series series() {
+        keepOpen();
         double[][] columns = new double[width][entries];
         for (int i = 0; i < width; i++) {
             for (int j = 0; j < entries; j++) {

@@ -89,7 +89,15 @@ public enum TraceUnit {
         return kind;
     }
 
-    /** The value in the unit used inside for this kind. */
+    double factor() {
+        return factor;
+    }
+
+    double offset() {
+        return offset;
+    }
+
+    /** The value in the unit used inside for this kind: times {@link #factor}, plus {@link #offset}. */
     public double toInside(double value) {
         return value * factor + offset;
     }

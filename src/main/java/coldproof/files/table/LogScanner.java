@@ -1,75 +1,51 @@
 package coldproof.files.table;
 
-import coldproof.quantity.Place;
-import coldproof.quantity.Problem;
-import coldproof.quantity.Refused;
 import coldproof.trace.ColumnSample;
 import coldproof.trace.ColumnSample.CellKind;
-import coldproof.trace.RowSink;
 import coldproof.trace.TraceUnit;
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.function.LongConsumer;
 
 /**
- * Reads the rows of a log from bytes in constant memory. Plain decimals are read in place: up to 15 digits make an exact mantissa, divided
- * by an exact power of ten, which is the correctly rounded number; anything else goes the long way. A cell never goes on in the next line,
- * so that a stray quote costs one cell and not the file.
+ * Finds the numbers in lines of a log. Plain decimals are read in place: up to 15 digits make an exact mantissa, divided by an exact power of
+ * ten, which is the correctly rounded number; anything else goes the long way. A cell never goes on in the next line, so that a stray quote
+ * costs one cell and not the file. Not thread-safe.
  */
 final class LogScanner {
-    private static final int BUFFER = 1 << 18;
-    private static final int LONGEST_LINE = 1 << 24;
     private static final int SKIP = -1;
+    private static final long NEW_LINES = EightBytes.all((byte) '\n');
+    private static final long RETURNS = EightBytes.all((byte) '\r');
 
-    private record Unreadable(int slot, String text) {}
-
-    private final InputStream in;
     private final LogHead head;
-    private final RowSink sink;
-    private final LongConsumer bytesRead;
+    private final LogRows rows;
     private final TimeText time = new TimeText();
     private final byte delimiter;
     private final byte decimalMark;
+    private final long delimiters;
     private final int[] slots;
     private final boolean[] stamps;
     private final TraceUnit[] units;
     private final int[] wanted;
-    private final double[] values;
     private final int lastWanted;
-    private byte[] buffer = new byte[BUFFER + 1];
-    private int limit;
-    private int at;
-    private boolean ended;
-    private boolean anyReadable;
-    /** Told only when the line has a time: a line without one is told of as a whole. */
-    private final List<Unreadable> unreadable = new ArrayList<>();
-    private long line = 1;
-    private long total;
+    private int line;
 
     /**
      * Prepares to read.
      *
-     * @param in bytes of the text in UTF-8 or Latin-1, without byte order mark
      * @param wanted which columns of the file to read, first is 0; the first of them is the time
-     * @param bytesRead told the number of bytes taken so far, once a buffer
+     * @param rows takes what is found
      */
-    LogScanner(InputStream in, LogHead head, int[] wanted, RowSink sink, LongConsumer bytesRead) {
-        this.in = in;
+    LogScanner(LogHead head, int[] wanted, LogRows rows) {
         this.head = head;
-        this.sink = sink;
-        this.bytesRead = bytesRead;
+        this.rows = rows;
         this.wanted = wanted.clone();
         delimiter = (byte) head.delimiter();
+        delimiters = EightBytes.all(delimiter);
         decimalMark = (byte) (head.decimalComma() ? ',' : '.');
-        values = new double[wanted.length];
         int width = head.columns().size();
-        slots = new int[width + 1];
-        stamps = new boolean[width + 1];
-        units = new TraceUnit[width + 1];
+        slots = new int[width];
+        stamps = new boolean[width];
+        units = new TraceUnit[width];
         Arrays.fill(slots, SKIP);
         int last = 0;
         for (int i = 0; i < wanted.length; i++) {
@@ -82,104 +58,67 @@ final class LogScanner {
         lastWanted = last;
     }
 
-    /** Reads to the end. */
-    void scan() throws IOException {
-        fill(0);
-        while (at < limit || !ended) {
-            int start = at;
-            if (at >= limit || !row()) {
-                fill(start); // also where a line ends just where the buffer does
-            }
+    /** Reads the lines of a block. */
+    void scan(LogBlock block) {
+        rows.clear();
+        line = 0;
+        for (int at = block.from; at < block.to; line++) {
+            at = LogBlock.behindLineEnd(block.bytes, row(block.bytes, at));
         }
+        rows.lineCount(line);
     }
 
-    /** Keeps what begins at {@code from}, reads more behind it; at the end of the file closes an unfinished last line. */
-    private void fill(int from) throws IOException {
-        int kept = limit - from;
-        if (kept + 1 >= buffer.length - 1) {
-            if (buffer.length > LONGEST_LINE) {
-                throw new Refused(Problem.of("line " + line + " is longer than " + (LONGEST_LINE >> 20) + " MB", Place.of(head.name(), (int) line, 0),
-                        "a text with line ends", "Check that this is a log written as delimited text."));
-            }
-            buffer = Arrays.copyOf(buffer, buffer.length * 2);
+    /** Reads one line; returns where it ends. */
+    private int row(byte[] bytes, int start) {
+        if (isRemark(bytes, start)) {
+            return endOfLine(bytes, start);
         }
-        System.arraycopy(buffer, from, buffer, 0, kept);
-        limit = kept;
-        at = 0;
-        int room = buffer.length - 2 - limit;
-        int read = 0;
-        while (read < room) {
-            int got = in.read(buffer, limit, room - read);
-            if (got < 0) {
-                ended = true;
+        int remarks = rows.remarks();
+        int row = rows.newRow();
+        double[] values = rows.values();
+        int p = start;
+        for (int column = 0; column <= lastWanted; column++) {
+            int slot = slots[column];
+            if (slot == SKIP) {
+                p = skip(bytes, p);
+            } else if (stamps[column]) {
+                p = stamp(bytes, p, values, row, slot);
+            } else {
+                p = number(bytes, p, values, row, slot, column);
+            }
+            if (bytes[p] != delimiter) {
                 break;
             }
-            read += got;
-            limit += got;
-            total += got;
-        }
-        if (ended && limit > 0 && buffer[limit - 1] != '\n') {
-            buffer[limit++] = '\n';
-        }
-        buffer[limit] = '\n';
-        bytesRead.accept(total);
-    }
-
-    /** Reads one line; false when it is not yet whole. */
-    private boolean row() {
-        byte[] bytes = buffer;
-        int p = at;
-        int start = p;
-        int column = 0;
-        anyReadable = false;
-        unreadable.clear();
-        Arrays.fill(values, Double.NaN);
-        boolean data = line >= head.firstDataLine() && !isRemark(bytes, p);
-        if (data) {
-            while (true) {
-                int slot = slots[column];
-                p = slot == SKIP ? skip(bytes, p) : stamps[column] ? stamp(bytes, p, slot) : number(bytes, p, slot, column);
-                if (bytes[p] != delimiter || p >= limit) {
-                    break;
-                }
-                p++;
-                if (++column > lastWanted) {
-                    break;
-                }
-            }
-        }
-        while (bytes[p] != '\n' && bytes[p] != '\r') {
             p++;
         }
-        if (p >= limit || bytes[p] == '\r' && p + 1 >= limit && !ended) {
-            return false;
+        int end = endOfLine(bytes, p);
+        boolean timed = !Double.isNaN(values[row]);
+        if (!timed) {
+            rows.forgetRemarks(remarks); // a line without a time is told of as a whole
         }
-        if (data) {
-            deliver(bytes, start, p);
-        }
-        at = bytes[p] == '\r' && bytes[p + 1] == '\n' && p + 1 < limit ? p + 2 : p + 1;
-        line++;
-        return true;
-    }
-
-    private void deliver(byte[] bytes, int start, int end) {
-        boolean timed = !Double.isNaN(values[0]);
-        if (timed && !unreadable.isEmpty()) {
-            unreadable.forEach(cell -> sink.unreadable(line, cell.slot(), cell.text()));
-        }
-        if (timed && anyReadable) {
-            sink.row(line, values);
+        if (timed && anyReadable(values, row)) {
+            rows.addRow(line);
         } else if (!isBlank(bytes, start, end)) {
-            explain(bytes, start, end);
+            explain(bytes, start, end, timed);
         }
+        return end;
     }
 
-    private void explain(byte[] bytes, int start, int end) {
+    private boolean anyReadable(double[] values, int row) {
+        for (int i = row + 1; i < row + wanted.length; i++) {
+            if (!Double.isNaN(values[i])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void explain(byte[] bytes, int start, int end, boolean timed) {
         String text = new String(bytes, start, end - start, StandardCharsets.UTF_8);
         DelimitedLine cells = DelimitedLine.split(text, head.delimiter(), 1).get(0);
         String timeName = head.columns().get(wanted[0]).name();
         boolean heading = cells.cells().size() > wanted[0] && cells.cells().get(wanted[0]).text().strip().equals(timeName);
-        sink.skipped(line, heading ? "repeats the heading" : Double.isNaN(values[0]) ? "has no readable time" : "has a time and nothing else");
+        rows.skipped(line, heading ? "repeats the heading" : timed ? "has a time and nothing else" : "has no readable time");
     }
 
     private static boolean isRemark(byte[] bytes, int from) {
@@ -201,15 +140,119 @@ final class LogScanner {
 
     /** End of the cell that begins here. */
     private int skip(byte[] bytes, int from) {
+        return bytes[from] == '"' ? endOfQuoted(bytes, from) : find(bytes, from, delimiters);
+    }
+
+    private static int endOfLine(byte[] bytes, int from) {
+        return bytes[from] == '\n' ? from : find(bytes, from, NEW_LINES);
+    }
+
+    /** Place of the next line end, or of the byte of a pattern where that comes first. */
+    private static int find(byte[] bytes, int from, long pattern) {
         int p = from;
-        if (bytes[p] == '"') {
-            return endOfQuoted(bytes, p);
+        while (true) {
+            long word = EightBytes.at(bytes, p);
+            long found = EightBytes.equal(word, pattern) | EightBytes.equal(word, NEW_LINES) | EightBytes.equal(word, RETURNS);
+            if (found != 0) {
+                return p + EightBytes.first(found);
+            }
+            p += 8;
         }
-        byte c = bytes[p];
-        while (c != delimiter && c != '\n' && c != '\r') {
-            c = bytes[++p];
+    }
+
+    private boolean endsCell(byte c) {
+        return c == delimiter || c == '\n' || c == '\r';
+    }
+
+    /** Reads a cell of a column of numbers; one of at most eight characters, as most have, in one step. */
+    private int number(byte[] bytes, int from, double[] values, int row, int slot, int column) {
+        int p = from;
+        boolean quoted = bytes[p] == '"';
+        p += quoted ? 1 : 0;
+        boolean negative = bytes[p] == '-';
+        p += negative ? 1 : 0;
+        long word = EightBytes.at(bytes, p);
+        long others = EightBytes.noDigits(word);
+        int length = EightBytes.first(others);
+        int digits = length;
+        int decimals = 0;
+        if (length < 8 && bytes[p + length] == decimalMark) {
+            word = EightBytes.without(word, length);
+            length = EightBytes.first(others & others - 1);
+            digits = length - 1;
+            decimals = digits - EightBytes.first(others);
         }
-        return p;
+        int end = p + length;
+        if (quoted && bytes[end] == '"') {
+            quoted = false;
+            end++;
+        }
+        if (digits > 0 && !quoted && endsCell(bytes[end])) {
+            double number = EightBytes.number(word, digits) / Decimals.powerOfTen(decimals);
+            values[row + slot] = negative ? -number : number;
+            return end;
+        }
+        return length == 8 ? longNumber(bytes, from, values, row, slot, column) : otherNumber(bytes, from, values, row, slot, column);
+    }
+
+    /** Reads a plain decimal of any length, digit by digit. */
+    private int longNumber(byte[] bytes, int from, double[] values, int row, int slot, int column) {
+        int p = from;
+        boolean quoted = bytes[p] == '"';
+        p += quoted ? 1 : 0;
+        boolean negative = bytes[p] == '-';
+        p += negative ? 1 : 0;
+        long mantissa = 0;
+        int digits = 0;
+        int mark = -1;
+        for (byte c = bytes[p]; c >= '0' && c <= '9' || c == decimalMark && mark < 0; c = bytes[++p]) {
+            if (c == decimalMark) {
+                mark = p;
+            } else {
+                mantissa = mantissa * 10 + (c - '0');
+                digits++;
+            }
+        }
+        int decimals = mark < 0 ? 0 : p - mark - 1;
+        if (quoted && bytes[p] == '"') {
+            quoted = false;
+            p++;
+        }
+        if (digits > 0 && digits <= Decimals.EXACT_DIGITS && !quoted && endsCell(bytes[p])) {
+            double number = mantissa / Decimals.powerOfTen(decimals);
+            values[row + slot] = negative ? -number : number;
+            return p;
+        }
+        return otherNumber(bytes, from, values, row, slot, column);
+    }
+
+    private int otherNumber(byte[] bytes, int from, double[] values, int row, int slot, int column) {
+        int end = skip(bytes, from);
+        String cell = text(bytes, from, end);
+        if (Table.isMissing(cell)) {
+            return end;
+        }
+        double number = CellNumber.of(cell, head.decimalComma(), units[column]);
+        if (Double.isNaN(number)) {
+            rows.unreadable(line, slot, cell);
+        } else {
+            values[row + slot] = number;
+        }
+        return end;
+    }
+
+    private int stamp(byte[] bytes, int from, double[] values, int row, int slot) {
+        int end = skip(bytes, from);
+        values[row + slot] = time.seconds(bytes, from, end);
+        if (Double.isNaN(values[row + slot])) {
+            rows.unreadable(line, slot, text(bytes, from, end));
+        }
+        return end;
+    }
+
+    private static String text(byte[] bytes, int from, int end) {
+        boolean quoted = end - from >= 2 && bytes[from] == '"' && bytes[end - 1] == '"';
+        return new String(bytes, quoted ? from + 1 : from, quoted ? end - from - 2 : end - from, StandardCharsets.UTF_8).strip();
     }
 
     private int endOfQuoted(byte[] bytes, int from) {
@@ -222,83 +265,5 @@ final class LogScanner {
             }
         }
         return p;
-    }
-
-    private int number(byte[] bytes, int from, int slot, int column) {
-        int p = from;
-        byte c = bytes[p];
-        boolean quoted = c == '"';
-        if (quoted) {
-            c = bytes[++p];
-        }
-        boolean negative = c == '-';
-        if (negative) {
-            c = bytes[++p];
-        }
-        long mantissa = 0;
-        int first = p;
-        while (c >= '0' && c <= '9') {
-            mantissa = mantissa * 10 + (c - '0');
-            c = bytes[++p];
-        }
-        int digits = p - first;
-        int fraction = 0;
-        if (c == decimalMark && decimalMark != delimiter) {
-            int mark = p;
-            c = bytes[++p];
-            while (c >= '0' && c <= '9') {
-                mantissa = mantissa * 10 + (c - '0');
-                c = bytes[++p];
-            }
-            fraction = p - mark - 1;
-            digits += fraction;
-        }
-        if (quoted && c == '"') {
-            c = bytes[++p];
-        } else if (quoted) {
-            digits = 0;
-        }
-        if (digits > 0 && digits <= Decimals.EXACT_DIGITS && (c == delimiter || c == '\n' || c == '\r')) {
-            double number = fraction == 0 ? mantissa : mantissa / Decimals.powerOfTen(fraction);
-            values[slot] = negative ? -number : number;
-            anyReadable |= slot != 0;
-            return p;
-        }
-        return otherNumber(bytes, from, slot, column);
-    }
-
-    private int otherNumber(byte[] bytes, int from, int slot, int column) {
-        int end = skip(bytes, from);
-        if (end >= limit) {
-            return end; // the line is not whole yet
-        }
-        String cell = text(bytes, from, end);
-        if (Table.isMissing(cell)) {
-            return end;
-        }
-        double number = CellNumber.of(cell, head.decimalComma(), units[column]);
-        if (Double.isNaN(number)) {
-            unreadable.add(new Unreadable(slot, cell));
-        } else {
-            values[slot] = number;
-            anyReadable |= slot != 0;
-        }
-        return end;
-    }
-
-    private int stamp(byte[] bytes, int from, int slot) {
-        int end = skip(bytes, from);
-        if (end < limit) {
-            values[slot] = time.seconds(bytes, from, end);
-            if (Double.isNaN(values[slot])) {
-                unreadable.add(new Unreadable(slot, text(bytes, from, end)));
-            }
-        }
-        return end;
-    }
-
-    private static String text(byte[] bytes, int from, int end) {
-        boolean quoted = end - from >= 2 && bytes[from] == '"' && bytes[end - 1] == '"';
-        return new String(bytes, quoted ? from + 1 : from, quoted ? end - from - 2 : end - from, StandardCharsets.UTF_8).strip();
     }
 }
