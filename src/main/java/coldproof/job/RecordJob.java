@@ -34,12 +34,13 @@ public final class RecordJob {
      * @param command program and arguments; empty: as the plan says
      * @param scorePattern regular expression with one group; empty: as the plan says, else the wall time is the score
      * @param atMostSeconds a run that takes longer is stopped and not recorded
+     * @param settleSeconds how long to wait at most until what sensors show is as the plan wants it before a trial, 0 or more
      * @param underway is told what goes on meanwhile
      */
-    public record Request(List<String> command, Optional<String> scorePattern, double atMostSeconds, Underway underway) {
-        /** Nobody is told. */
+    public record Request(List<String> command, Optional<String> scorePattern, double atMostSeconds, double settleSeconds, Underway underway) {
+        /** Nothing is waited for, and nobody told. */
         public Request(List<String> command, Optional<String> scorePattern, double atMostSeconds) {
-            this(command, scorePattern, atMostSeconds, Underway.QUIET);
+            this(command, scorePattern, atMostSeconds, 0, Underway.QUIET);
         }
 
         /** Copies. */
@@ -82,10 +83,10 @@ public final class RecordJob {
         Workload workload = study.view().plan().workload();
         List<String> command = command(request, workload, position, study);
         Optional<Pattern> pattern = request.scorePattern().or(workload::scorePattern).map(ScoreInOutput::pattern);
+        RecordedStart start = start(study, position, request, pass, sensors);
         AbortWatch watch = new AbortWatch(study.view().plan().abort(), sensors.live());
         watch.unwatched().forEach(remarks);
         watch.broken().ifPresent(broken -> aborted(study, position, broken, "was not started"));
-        RecordedStart start = RecordedStart.read(study, position, StartSensors.of(sensors.live()), pass.taken());
         study.openSessionOf(position);
         OffsetDateTime started = OffsetDateTime.now(machine.wall());
         TrialTelemetry telemetry = TrialTelemetry.start(sensors, study.view().folder(), position.number(), remarks);
@@ -108,6 +109,17 @@ public final class RecordJob {
             return Optional.of(new Recorded(position, score, run.elapsedSeconds(), telemetry.kept()));
         } finally {
             telemetry.drop();
+        }
+    }
+
+    private static RecordedStart start(BenchStudy study, Position position, Request request, SafetyGate.Pass pass, MachineSensors sensors) {
+        try {
+            return RecordedStart.settled(study, position, StartSensors.of(sensors.live()), pass.taken(), request.settleSeconds(), request.underway());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new Refused(Problem.of("interrupted while it waited for the start conditions", Place.named("record"), "", "Nothing was recorded for this trial; run record again."));
+        } finally {
+            request.underway().ends();
         }
     }
 

@@ -23,6 +23,8 @@ import java.util.function.Consumer;
 final class RecordedStart {
     private static final Map<Ask, Reading> GIVEN = Map.of(Ask.BATTERY, Reading.BATTERY, Ask.POWER, Reading.POWER);
 
+    private static final long LOOK_MILLIS = 2000;
+
     private final BenchStudy study;
     private final Position position;
     private final Map<String, Observed> readings = new LinkedHashMap<>();
@@ -49,6 +51,31 @@ final class RecordedStart {
             }
         }
         return start;
+    }
+
+    /**
+     * The same, once the conditions that a sensor shows hold, or the time is over.
+     *
+     * @param atMostSeconds to wait; 0 reads once
+     * @throws InterruptedException if interrupted meanwhile
+     */
+    static RecordedStart settled(BenchStudy study, Position position, StartSensors sensors, List<Taken> given, double atMostSeconds, Underway underway)
+            throws InterruptedException {
+        long began = System.nanoTime();
+        RecordedStart start = read(study, position, sensors, given);
+        double waited = 0;
+        while (waited < atMostSeconds && !start.off().isEmpty()) {
+            underway.waits(waited, start.off());
+            Thread.sleep(LOOK_MILLIS);
+            start = read(study, position, sensors, given);
+            waited = (System.nanoTime() - began) / 1e9;
+        }
+        return start;
+    }
+
+    /** What was read and does not hold. */
+    private List<String> off() {
+        return wanted ? StartReadings.off(study.view().plan(), study.view().state(), position, readings) : List.of();
     }
 
     private static Optional<Observed> given(Ask ask, List<Taken> given) {

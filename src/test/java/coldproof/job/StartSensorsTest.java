@@ -220,6 +220,45 @@ class StartSensorsTest {
         assertFalse(StudyView.read(folder).state().trials().isEmpty());
     }
 
+    /** The second trial of a session must start within 3 K of the first: the die cools while it waits, as told to. */
+    @Test
+    void recordWaitsForWhatSensorsShow() throws IOException {
+        laptop("50000", "83", "1");
+        new TestBench(folder, PLAN);
+        List<String> waited = new ArrayList<>();
+        Underway cooling = new Underway() {
+            @Override
+            public void waits(double elapsedSeconds, List<String> deviations) {
+                waited.addAll(deviations);
+                try {
+                    put("hwmon/hwmon0/temp1_input", "52500");
+                } catch (IOException broken) {
+                    throw new java.io.UncheckedIOException(broken);
+                }
+            }
+        };
+        try (BenchStudy study = BenchStudy.open(folder, Machine.atHand())) {
+            record(study, SafetyGate.Pass.NOTHING, new ArrayList<>(), "true");
+            put("hwmon/hwmon0/temp1_input", "61000");
+            RecordJob.Request request = new RecordJob.Request(List.of("true"), Optional.empty(), 60, 30, cooling);
+            RecordJob.next(study, Machine.atHand(), request, SafetyGate.Pass.NOTHING, remark -> {}, new MachineSensors(root, 1));
+        }
+        assertEquals(List.of("trial 2: die at 61 °C, 11 K from the session's first trial; planned within 3 K"), waited);
+        assertEquals(List.of(), lastCheck().deviations());
+        assertEquals(52.5, lastCheck().readings().get("die temperature").amount().orElseThrow());
+    }
+
+    @Test
+    void aWaitThatIsOverIsADeviation() throws IOException {
+        laptop("50000", "30", "1");
+        new TestBench(folder, PLAN);
+        try (BenchStudy study = BenchStudy.open(folder, Machine.atHand())) {
+            RecordJob.Request request = new RecordJob.Request(List.of("true"), Optional.empty(), 60, 0.5, Underway.QUIET);
+            RecordJob.next(study, Machine.atHand(), request, SafetyGate.Pass.NOTHING, remark -> {}, new MachineSensors(root, 1));
+        }
+        assertEquals(List.of("trial 1: battery at 30 %, planned at least 40 %"), lastCheck().deviations());
+    }
+
     private void record(BenchStudy study, SafetyGate.Pass pass, List<String> remarks, String command) {
         RecordJob.Request request = new RecordJob.Request(List.of(command), Optional.empty(), 60);
         RecordJob.next(study, Machine.atHand(), request, pass, remarks::add, new MachineSensors(root, 1));

@@ -28,6 +28,7 @@ final class RecordVerb implements Verb {
         Options.value(spec, "--trials", "N|session|all", "How many of the next trials to run: a number, this session, or all (default: 1).");
         Options.value(spec, "--score-pattern", "REGEX", "Finds the score in the output: one (group) around the number. None: the wall time is the score.");
         Options.value(spec, "--at-most", "TIME", "Stop a trial that takes longer; it is not recorded (default: 24 h).");
+        Options.value(spec, "--settle", "TIME", "Wait up to so long before each trial until the plan's start conditions hold, as sensors show them (default: not at all).");
         Options.value(spec, "--elsewhere", "FILE", Options.ELSEWHERE);
         SafetyOptions.describe(spec);
         SafetyOptions.describeGate(spec);
@@ -37,7 +38,8 @@ final class RecordVerb implements Verb {
     @Override
     public int run(Invocation call) {
         double atMost = call.quantity("--at-most", Dimension.TIME).orElse(RecordJob.LONGEST_SECONDS);
-        RecordJob.Request request = new RecordJob.Request(call.arguments(), call.text("--score-pattern"), atMost, new RunningLine(call.streams()));
+        RecordJob.Request request = new RecordJob.Request(call.arguments(), call.text("--score-pattern"), atMost,
+                call.quantity("--settle", Dimension.TIME).orElse(0), new RunningLine(call.streams()));
         String howMany = call.text("--trials").orElse("1");
         boolean session = howMany.equals("session");
         int most = session || howMany.equals("all") ? Integer.MAX_VALUE : most(howMany);

@@ -18,14 +18,23 @@ final class RunningLine implements Underway {
     }
 
     @Override
+    public void waits(double elapsedSeconds, List<String> deviations) {
+        show("waits " + clock(elapsedSeconds) + "  " + Harmless.line(String.join("; ", deviations)));
+    }
+
+    private static String clock(double elapsedSeconds) {
+        long seconds = Math.round(elapsedSeconds);
+        return String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+    }
+
+    @Override
     public void begins(Position position, List<String> command) {
         show("trial " + position.number() + " runs: " + Harmless.line(String.join(" ", command)));
     }
 
     @Override
     public void goesOn(double elapsedSeconds, OptionalDouble dieCelsius, OptionalDouble batteryPercent) {
-        long seconds = Math.round(elapsedSeconds);
-        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60));
+        StringBuilder line = new StringBuilder(clock(elapsedSeconds));
         dieCelsius.ifPresent(celsius -> line.append("  die ").append(Figures.fixed(celsius, 1)).append(" °C"));
         batteryPercent.ifPresent(percent -> line.append("  battery ").append(Figures.fixed(percent, 0)).append(" %"));
         show(line.append("  Ctrl-C stops it").toString());

@@ -11,9 +11,12 @@ import oshi.hardware.PowerSource;
 /** Asks the library, and changes nothing of its answers. */
 public final class OshiLibrary implements SystemLibrary {
     private static final String NATIVE_PART = "com.sun.jna";
+    private static final long FRESH_NANOS = 300_000_000; // as long as the library keeps its other answers
 
     private final HardwareAbstractionLayer hardware;
     private final Logger quiet;
+    private List<Battery> batteries;
+    private long batteriesNanos;
 
     /**
      * Opens the library, which may unpack a native part of it into a temporary folder.
@@ -47,9 +50,15 @@ public final class OshiLibrary implements SystemLibrary {
         return hardware.getProcessor().getSystemCpuLoadTicks();
     }
 
+    /** Asked of the system once for the several sensors of one row; the library itself keeps no such answer. */
     @Override
-    public List<Battery> batteries() {
-        return hardware.getPowerSources().stream().map(OshiLibrary::battery).toList();
+    public synchronized List<Battery> batteries() {
+        long now = System.nanoTime();
+        if (batteries == null || now - batteriesNanos > FRESH_NANOS) {
+            batteries = hardware.getPowerSources().stream().map(OshiLibrary::battery).toList();
+            batteriesNanos = now;
+        }
+        return batteries;
     }
 
     private static Battery battery(PowerSource source) {

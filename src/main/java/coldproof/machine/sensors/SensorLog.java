@@ -13,6 +13,7 @@ import java.util.Locale;
 public final class SensorLog implements AutoCloseable {
     private final List<LogColumn> columns;
     private final List<String> missing;
+    private final Path file;
     private final BufferedWriter out;
     private final Thread thread;
     private final long began = System.nanoTime();
@@ -28,6 +29,7 @@ public final class SensorLog implements AutoCloseable {
         this.columns = found.sensors().stream().map(LogColumn::new).toList();
         this.missing = found.missing();
         this.everyNanos = Math.round(everySeconds * 1e9);
+        this.file = file;
         out = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         StringBuilder heading = new StringBuilder("time [s]");
         columns.forEach(column -> heading.append(',').append(column.heading().replace(',', ' ').replace('"', ' ')));
@@ -105,7 +107,7 @@ public final class SensorLog implements AutoCloseable {
     }
 
     /**
-     * Takes a last row and ends the log.
+     * Takes a last row and ends the log, without the columns in which nothing was ever read.
      *
      * @throws IOException if a row could not be written, then or before
      */
@@ -123,6 +125,7 @@ public final class SensorLog implements AutoCloseable {
             }
             row();
             out.close();
+            EmptyColumns.remove(file, columns.stream().map(LogColumn::gave).toList());
         }
         if (failure != null) {
             throw failure;

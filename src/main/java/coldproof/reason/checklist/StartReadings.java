@@ -43,6 +43,14 @@ public final class StartReadings {
         if (!unread.isEmpty()) {
             deviations.add(trial + "the " + String.join(", the ", unread) + (unread.size() == 1 ? " was not read" : " were not read"));
         }
+        deviations.addAll(off(plan, state, position, readings));
+        return deviations;
+    }
+
+    /** One sentence for each condition that was read and does not hold. */
+    public static List<String> off(Plan plan, StudyState state, Position position, Map<String, Observed> readings) {
+        List<String> deviations = new ArrayList<>();
+        String trial = "trial " + position.number() + ": ";
         double die = amount(readings, DIE);
         double first = firstDie(state, position).orElse(die);
         plan.start().dieWithinKelvins().ifPresent(within -> {

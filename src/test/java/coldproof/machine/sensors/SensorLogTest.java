@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -129,6 +130,22 @@ class SensorLogTest {
         assertTrue(fan.remark().isEmpty(), "one silent row may be chance");
         assertEquals("", fan.cell(14.2));
         assertEquals("fan speed board fan1 [rpm] gave no value after 12 s", fan.remark().orElseThrow());
+    }
+
+    @Test
+    void aColumnWithoutAnyValueIsNotLeftInTheLog(@TempDir Path folder) throws IOException {
+        write("sys/class/hwmon/hwmon1/fan1_input", "0");
+        SensorLog.Report report = new MachineSensors(root, 1).log(folder.resolve("log.csv")).finish();
+        List<String> lines = Files.readAllLines(folder.resolve("log.csv"));
+        assertFalse(lines.get(0).contains("fan"), lines.get(0));
+        assertTrue(lines.stream().allMatch(line -> line.split(",", -1).length == report.columns().size() + 1), lines::toString);
+        assertEquals(List.of("log.csv"), names(folder));
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.map(file -> file.getFileName().toString()).sorted().toList();
+        }
     }
 
     /** The kernel's readings in these units cannot be: 4095 °C, a fan register of all ones, a charge of 255 %. */
