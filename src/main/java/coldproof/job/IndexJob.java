@@ -53,6 +53,20 @@ public final class IndexJob {
         return new Made(file, studies);
     }
 
+    /** Writes into the studies of a folder that their verdicts are looked at, and gives what to tell the person. */
+    public static List<String> looks(Path folder, Machine machine) {
+        List<String> said = new ArrayList<>();
+        for (Path study : studies(folder)) {
+            try {
+                StudyView view = StudyView.read(study);
+                LookRecord.write(view, VerdictJob.ofStudy(view), machine).forEach(look -> said.add(study + ": " + look));
+            } catch (Refused unreadable) {
+                continue; // nothing of it can be seen; the index says why
+            }
+        }
+        return said;
+    }
+
     private static List<Path> studies(Path folder) {
         try (Stream<Path> all = Files.walk(folder, DEPTH)) {
             return all.filter(Files::isDirectory).filter(path -> PlanFile.exists(path) || StudyFolder.hasJournal(path)).sorted().toList();

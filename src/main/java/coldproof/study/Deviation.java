@@ -5,7 +5,7 @@ package coldproof.study;
  * entries themselves. Verdict and report name them all.
  *
  * @param sequence the entry at which it shows
- * @param code a fixed word for programs; those that the entries themselves give are the constants here
+ * @param code a fixed word for programs; the constants here are those that coldproof itself gives
  * @param text one sentence for people
  */
 public record Deviation(long sequence, String code, String text) {
@@ -25,4 +25,6 @@ public record Deviation(long sequence, String code, String text) {
     public static final String SESSION_ABORTED = "session-aborted";
     /** A safety rule was set aside. */
     public static final String RULE_LOOSENED = "rule-loosened";
+    /** The results were looked at before the end, where the plan has no look. */
+    public static final String UNPLANNED_LOOK = "unplanned-look";
 }

@@ -18,6 +18,7 @@ import coldproof.report.text.ComparisonsText;
 import coldproof.stats.Tail;
 import coldproof.stats.sequential.SequentialBoundary;
 import coldproof.stats.sequential.Spending;
+import coldproof.study.Deviation;
 import coldproof.study.LookTaken;
 import coldproof.study.Numbered;
 import coldproof.study.Source;
@@ -172,5 +173,51 @@ class StudyLooksTest {
             assertTrue(held.view().state().looks().isEmpty());
         }
         assertEquals(List.of("Look 1 is taken. Recorded."), written());
+    }
+
+    private List<String> lookedAtAll() {
+        return LookRecord.ofAllTrials(bench.folder(), bench.machine());
+    }
+
+    @Test
+    void whoeverSeesAllTrialsAtALookTakesThatLook() {
+        run(1, 6, 0.06);
+        assertEquals(List.of("Look 1 is taken. Recorded."), lookedAtAll());
+        assertEquals(List.of(), lookedAtAll());
+        assertEquals(List.of(), view().state().deviations());
+    }
+
+    @Test
+    void whoeverSeesTrialsBetweenLooksLeavesThePlan() {
+        run(1, 5, 0.06);
+        assertEquals(1, lookedAtAll().size());
+        assertEquals(List.of(), lookedAtAll(), "the same trials were seen before");
+        run(6, 7, 0.06);
+        assertEquals(2, lookedAtAll().size(), "look 1, and the trials after it");
+        List<String> deviations = VerdictJob.ofStudy(view()).get(0).deviations();
+        assertEquals("the results were looked at after 20 of 32 trials, where the plan has no look", deviations.get(0));
+        assertEquals("the results were looked at after 28 of 32 trials, where the plan has no look", deviations.get(1));
+        run(8, 8, 0.06);
+        assertEquals(List.of(), lookedAtAll(), "at the end everything may be seen");
+    }
+
+    @Test
+    void aVerdictBeforeTheEndOfAPlanWithoutLooksIsADeviation() {
+        bench = new TestBench(folder.resolve("one look"), ReadyPlans.text("chilled-air"));
+        assertEquals(List.of(), written());
+        run(1, 1, 0.06);
+        assertEquals(List.of(), written(), "one level only: there is no difference to see");
+        run(2, 5, 0.06);
+        assertEquals(List.of("Recorded as a deviation: the results were looked at after 20 of 32 trials, where the plan has no look."), written());
+        assertEquals(Deviation.UNPLANNED_LOOK, view().state().deviations().get(0).code());
+        run(6, 8, 0.06);
+        assertEquals(List.of(), written());
+    }
+
+    @Test
+    void theIndexOfAllStudiesIsALookToo() {
+        run(1, 6, 0.06);
+        List<String> said = IndexJob.looks(folder, bench.machine());
+        assertEquals(List.of(bench.folder() + ": Look 1 is taken. Recorded."), said);
     }
 }

@@ -9,6 +9,8 @@ import coldproof.quantity.QuantityText;
 import coldproof.quantity.QuantityText.Bare;
 import coldproof.quantity.Refused;
 import coldproof.report.json.JsonObject;
+import coldproof.report.text.Harmless;
+import coldproof.report.text.Wrap;
 import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -175,6 +177,12 @@ final class Invocation {
     /** Where progress and remarks go. */
     PrintWriter messages() {
         return streams.err();
+    }
+
+    /** Says something beside the answer. */
+    void remark(List<String> remarks) {
+        remarks.forEach(remark -> messages().print(Wrap.at(streams.columns(), Harmless.line(remark))));
+        messages().flush();
     }
 
     Streams streams() {

@@ -2,6 +2,8 @@ package coldproof.face.cli;
 
 import coldproof.job.LimiterJob;
 import coldproof.job.LimiterQuestion;
+import coldproof.job.LookRecord;
+import coldproof.job.Machine;
 import coldproof.job.StudyView;
 import coldproof.plan.Better;
 import coldproof.quantity.Dimension;
@@ -33,6 +35,9 @@ final class LimiterVerb implements Verb {
     public int run(Invocation call) {
         KnownLimits limits = new KnownLimits(call.quantity("--temperature-limit", Dimension.TEMPERATURE), call.quantity("--power-limit", Dimension.POWER),
                 call.quantity("--clock-limit", Dimension.CLOCK));
+        if (!call.has("--trials")) {
+            call.remark(LookRecord.ofAllTrials(call.study(), Machine.atHand()));
+        }
         LimiterAnswer answer = call.has("--trials") ? LimiterJob.ofTable(question(call, limits), read -> {})
                 : LimiterJob.ofStudy(StudyView.read(call.study()), call.texts("--map"), limits, read -> {});
         call.answer(LimiterJson.of(answer), LimiterText.of(answer, call.streams().columns()));

@@ -2,6 +2,7 @@ package coldproof.face.cli;
 
 import coldproof.job.IndexJob;
 import coldproof.job.JournalJob;
+import coldproof.job.LookRecord;
 import coldproof.job.Machine;
 import coldproof.job.ReportJob;
 import coldproof.job.ReportJob.Format;
@@ -33,6 +34,7 @@ final class ReportVerb implements Verb {
         if (call.has("--all")) {
             return all(call, format);
         }
+        call.remark(LookRecord.ofAllTrials(call.study(), Machine.atHand()));
         CountProgress progress = new CountProgress(call.streams(), Machine.atHand().monotonicNanos(), ReportJob.traces(call.study()), "traces");
         if (call.has("--data")) {
             return data(call, progress);
@@ -44,7 +46,9 @@ final class ReportVerb implements Verb {
     }
 
     private static int all(Invocation call, Format format) {
-        IndexJob.Made made = IndexJob.write(call.path("--all").orElseThrow(), format, call.path("--out"));
+        Path folder = call.path("--all").orElseThrow();
+        call.remark(IndexJob.looks(folder, Machine.atHand()));
+        IndexJob.Made made = IndexJob.write(folder, format, call.path("--out"));
         int count = made.studies().size();
         call.answer(new JsonObject().put("index", made.file().toString()).put("studies", count), "Wrote " + made.file() + " with " + count + (count == 1 ? " study\n" : " studies\n"));
         return ExitStatus.DONE;

@@ -15,7 +15,6 @@ import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.Decision;
 import coldproof.report.json.VerdictJson;
 import coldproof.report.text.ComparisonsText;
-import coldproof.report.text.Harmless;
 import coldproof.report.text.VerdictText;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -62,8 +61,7 @@ final class VerdictVerb implements Verb {
         Optional<String> simulated = study.flatMap(view -> view.state().simulated());
         call.answer(VerdictJson.of(compared, deviations).put("simulated", simulated.orElse(null)), text.toString());
         if (study.isPresent() && !call.has("--carry-noise")) {
-            LookRecord.write(study.get(), answers, Machine.atHand()).forEach(remark -> call.messages().println(Harmless.line(remark)));
-            call.messages().flush();
+            call.remark(LookRecord.write(study.get(), answers, Machine.atHand()));
         }
         return status(Comparisons.deciding(compared).verdict().decision());
     }
