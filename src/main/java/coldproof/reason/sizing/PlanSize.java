@@ -41,7 +41,9 @@ public final class PlanSize {
                     + " looks, but no trials short of the last ones could carry a verdict: it is judged once, at the end."));
         }
         double power = once.size().map(Size::power).orElse(Double.NaN);
-        return once.with(LookCost.of(schedule, plan.errors().falseAlarm(), plan.errors().power(), power, new SplittableRandom(plan.seed())));
+        double errorRate = plan.noise().flatMap(noise -> PlanPrecision.of(plan, sheet, noise)).map(precision -> precision.errorRate(plan))
+                .orElse(plan.errors().falseAlarm() / plan.compare().against().size());
+        return once.with(LookCost.of(schedule, errorRate, plan.errors().power(), power, new SplittableRandom(plan.seed())));
     }
 
     private static SizingAnswer judgedOnce(Plan plan, RunSheet sheet) {
@@ -72,13 +74,16 @@ public final class PlanSize {
     private static Size sizeOf(Plan plan, RunSheet sheet, RandomisationScheme orders) {
         NoiseAssumption noise = plan.noise().orElseThrow();
         if (plan.layout().kind() == Layout.Kind.SESSIONS && !plan.comparesSessions()) {
-            return withinSessions(plan, sheet, orders, noise);
+            return ofPrecision(plan, sheet, orders, List.of(sheet.sessions()), List.of());
         }
         int baseline = plan.layout().counts().getOrDefault(plan.compare().baseline(), plan.layout().total());
         int against = plan.layout().counts().getOrDefault(plan.compare().against().get(0), plan.layout().total());
         SizingQuestion question = question(plan, noise, trialsPerSession(sheet), OptionalInt.of(baseline), (double) against / baseline);
         Size size = Sizing.solve(question);
         List<Warning> others = size.warnings().stream().filter(w -> !w.code().equals("power-below-wanted") && !w.code().equals("randomisation-cannot-reach")).toList();
+        if (plan.compare().against().size() > 1) {
+            return ofPrecision(plan, sheet, orders, PlanPrecision.Units.of(plan).perLevel(), others);
+        }
         return new Size(size.layout(), size.claim(), size.logEffect(), size.perLevel(), sheet.positions().size(), size.degreesOfFreedom(), size.power(),
                 size.powerOneFewer(), size.smallestDetectableLog(), size.smallestMarginLog(), orders.smallestP(), others);
     }
@@ -93,17 +98,24 @@ public final class PlanSize {
         return Math.max(1, sheet.ofSession(1).size());
     }
 
-    /** A per-trial factor in several sessions. */
-    private static Size withinSessions(Plan plan, RunSheet sheet, RandomisationScheme orders, NoiseAssumption noise) {
-        Optional<PlanPrecision> precision = PlanPrecision.of(plan, sheet, noise);
-        double effect = plan.claim() == Claim.GAIN ? Math.log1p(plan.mattersPercent() / 100) : 0;
+    /** A per-trial factor in several sessions, or several changes. */
+    private static Size ofPrecision(Plan plan, RunSheet sheet, RandomisationScheme orders, List<Integer> perLevel, List<Warning> others) {
+        Optional<PlanPrecision> precision = PlanPrecision.of(plan, sheet, plan.noise().orElseThrow());
+        double effect = effect(plan);
         OptionalDouble detectable = precision.isPresent() && plan.claim() == Claim.GAIN
                 ? OptionalDouble.of(precision.get().standardErrorLog() * DetectableEffect.noncentrality(precision.get().degreesOfFreedom(),
-                        plan.errors().falseAlarm(), Tail.TWO, plan.errors().power()))
+                        precision.get().errorRate(plan), Tail.TWO, plan.errors().power()))
                 : OptionalDouble.empty();
-        return new Size(Layout.Kind.SESSIONS, plan.claim(), effect, List.of(sheet.sessions()), sheet.positions().size(),
-                precision.map(PlanPrecision::degreesOfFreedom).orElse(0.0), precision.map(found -> found.power(plan, effect)).orElse(Double.NaN),
-                OptionalDouble.empty(), detectable, OptionalDouble.empty(), orders.smallestP(), List.of());
+        double power = precision.map(found -> found.power(plan).applyAsDouble(effect)).orElse(Double.NaN);
+        List<Warning> warnings = new ArrayList<>(others);
+        SeveralChanges.warning(plan, power).ifPresent(warnings::add);
+        return new Size(plan.layout().kind(), plan.claim(), effect, perLevel, sheet.positions().size(),
+                precision.map(PlanPrecision::degreesOfFreedom).orElse(0.0), power, OptionalDouble.empty(), detectable, OptionalDouble.empty(),
+                orders.smallestP(), warnings);
+    }
+
+    static double effect(Plan plan) {
+        return plan.claim() == Claim.GAIN ? Math.log1p(plan.mattersPercent() / 100) : 0;
     }
 
     private static Optional<Size> needed(Plan plan, Size size) {
@@ -111,8 +123,11 @@ public final class PlanSize {
         if (within || size.power() >= plan.errors().power()) {
             return Optional.empty();
         }
-        double ratio = size.perLevel().size() == 2 ? (double) size.perLevel().get(1) / size.perLevel().get(0) : 1;
         int trials = (int) Math.max(1, plan.layout().kind() == Layout.Kind.SESSIONS ? size.trialsTotal() / plan.layout().total() : 1);
+        if (plan.compare().against().size() > 1) {
+            return SeveralChanges.needed(plan, trials, size);
+        }
+        double ratio = size.perLevel().size() == 2 ? (double) size.perLevel().get(1) / size.perLevel().get(0) : 1;
         return Optional.of(Sizing.solve(question(plan, plan.noise().orElseThrow(), trials, OptionalInt.empty(), ratio)));
     }
 

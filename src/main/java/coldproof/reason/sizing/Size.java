@@ -11,10 +11,10 @@ import java.util.OptionalDouble;
  * @param layout arrangement
  * @param claim what is to be shown
  * @param logEffect the true change, natural log
- * @param perLevel sessions or trials of baseline and changed level; one number of pairs, and of sessions that hold both levels
+ * @param perLevel sessions or trials of baseline and each changed level; one number of pairs, and of sessions that hold both levels
  * @param trialsTotal all trials
  * @param degreesOfFreedom of the test
- * @param power at this size
+ * @param power at this size; of each change, where several are judged together
  * @param powerOneFewer with one unit fewer of each level, where that was tried
  * @param smallestDetectableLog the smallest change seen with the wanted power, natural log; empty for {@code SAME}
  * @param smallestMarginLog the smallest margin within which sameness is shown with the wanted power; empty for {@code GAIN}

@@ -14,6 +14,7 @@ import coldproof.report.text.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.OptionalDouble;
 
 /** How often the plan as laid out finds a true change of each size. */
@@ -43,13 +44,14 @@ final class PowerPlot {
         boolean gain = plan.claim() == Claim.GAIN;
         double margin = Math.log1p(plan.mattersPercent() / 100);
         double furthest = gain ? Math.max(1.6 * margin, 5 * precision.standardErrorLog()) : 1.3 * margin;
+        DoubleUnaryOperator power = precision.power(plan);
         List<Mark.Place> places = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             double effect = gain ? furthest * i / STEPS : furthest * (2.0 * i / STEPS - 1);
-            places.add(new Mark.Place(100 * Math.expm1(effect), 100 * precision.power(plan, effect)));
+            places.add(new Mark.Place(100 * Math.expm1(effect), 100 * power.applyAsDouble(effect)));
         }
         double wanted = 100 * plan.errors().power();
-        double reached = 100 * precision.power(plan, gain ? margin : 0);
+        double reached = 100 * power.applyAsDouble(gain ? margin : 0);
         List<Mark> marks = new ArrayList<>(List.of(new Mark.Rule(Mark.Along.Y, wanted, Ink.GREY, Mark.Stroke.DASHED),
                 new Mark.Rule(Mark.Along.X, plan.mattersPercent(), Ink.GREY, Mark.Stroke.DOTTED)));
         if (!gain) {

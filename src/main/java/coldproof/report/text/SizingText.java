@@ -6,6 +6,7 @@ import coldproof.quantity.LogRatio;
 import coldproof.reason.sizing.Size;
 import coldproof.reason.sizing.SizingAnswer;
 import coldproof.reason.sizing.Warning;
+import java.util.stream.Collectors;
 
 /** The size of a study for people. Plain branches, no lambdas: the first use of each costs a two-hundredth of the time to start. */
 public final class SizingText {
@@ -58,9 +59,6 @@ public final class SizingText {
 
     private static String units(Size size) {
         String noun = size.layout() == Layout.Kind.PAIRED ? "pairs" : size.layout() == Layout.Kind.SESSIONS ? "sessions" : "trials";
-        if (size.perLevel().size() == 1) {
-            return size.perLevel().get(0) + " " + noun;
-        }
-        return size.perLevel().get(0) + " + " + size.perLevel().get(1) + " " + noun;
+        return size.perLevel().stream().map(String::valueOf).collect(Collectors.joining(" + ")) + " " + noun;
     }
 }
