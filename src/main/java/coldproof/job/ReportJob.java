@@ -97,6 +97,11 @@ public final class ReportJob {
         return write(new Request(study, Format.HTML, Optional.empty(), false), read -> {});
     }
 
+    /** The same of a study that was read and judged already. */
+    public static Path write(StudyView study, List<VerdictJob.Answer> answers) {
+        return write(new Request(study.folder(), Format.HTML, Optional.empty(), false), study, answers, read -> {});
+    }
+
     /**
      * Writes a report. A trace that cannot be read is left out, and the report says so.
      *
@@ -105,8 +110,13 @@ public final class ReportJob {
      * @throws Refused if the study cannot be read, or the file cannot be written
      */
     public static Path write(Request request, IntConsumer tracesRead) {
+        StudyView study = StudyView.read(request.study());
+        return write(request, study, VerdictJob.ofStudy(study), tracesRead);
+    }
+
+    private static Path write(Request request, StudyView study, List<VerdictJob.Answer> answers, IntConsumer tracesRead) {
         Path file = request.file();
-        save(file, request.format().text(StudyPage.of(content(request, tracesRead))));
+        save(file, request.format().text(StudyPage.of(content(request, study, answers, tracesRead))));
         return file;
     }
 
@@ -126,9 +136,8 @@ public final class ReportJob {
         return StudyExport.tables(study.plan(), study.state(), further);
     }
 
-    private static StudyContent content(Request request, IntConsumer tracesRead) {
-        StudyView study = StudyView.read(request.study());
-        List<Compared> answers = VerdictJob.ofStudy(study).stream().map(VerdictJob.Answer::compared).toList();
+    private static StudyContent content(Request request, StudyView study, List<VerdictJob.Answer> judged, IntConsumer tracesRead) {
+        List<Compared> answers = judged.stream().map(VerdictJob.Answer::compared).toList();
         List<String> problems = study.problems().stream().map(Problem::what).toList();
         return new StudyContent(study.plan(), planText(study), study.frozen(), study.sheet(), study.state(), answers, study.deviations(), problems, RunsJob.ofStudy(study),
                 traces(study, tracesRead), new StudyContent.Made(version(), digests(study)), request.names());

@@ -30,8 +30,9 @@ final class DemoVerb implements Verb {
         List<String> words = call.arguments();
         Path folder = DemoJob.make(words.isEmpty() ? Optional.empty() : Optional.of(Invocation.pathOf("coldproof demo", words.get(0))));
         StudyView study = StudyView.read(folder);
-        VerdictJob.Answer answer = VerdictJob.ofStudy(study).get(0);
-        Path report = ReportJob.write(folder);
+        List<VerdictJob.Answer> answers = VerdictJob.ofStudy(study);
+        VerdictJob.Answer answer = answers.get(0);
+        Path report = ReportJob.write(study, answers);
         JsonObject json = new JsonObject().put("study", folder.toString()).put("report", report.toString()).put("simulated", true)
                 .put("verdict", VerdictJson.of(answer.verdict(), answer.deviations()));
         call.answer(json, text(call, study, answer, report));

@@ -72,6 +72,7 @@ public final class PlanReader {
         Optional<NoiseAssumption> noise = noise();
         Errors errors = errors();
         int looks = form.whole("looks", 1, 10).orElse(1);
+        form.has("layout"); // known, though without a comparison it cannot be read
         Optional<Layout> layout = compare.flatMap(comparison -> new LayoutReader(form, shared, factors, comparison).layout());
         Budget budget = new BudgetReader(form, shared, factors).budget();
         StartConditions start = start();

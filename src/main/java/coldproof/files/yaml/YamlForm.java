@@ -9,9 +9,11 @@ import coldproof.quantity.QuantityText.Bare;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -25,6 +27,7 @@ public final class YamlForm {
     private final String name;
     private final List<Problem> problems;
     private final Set<String> asked = new LinkedHashSet<>();
+    private final Map<String, Problem> lacking = new HashMap<>();
 
     /**
      * A form over a mapping.
@@ -190,7 +193,9 @@ public final class YamlForm {
 
     /** Reports a key that must be there. */
     public void missing(String key, String example) {
-        problems.add(Problem.of(name + " lacks `" + key + "`", has(key) ? placeOfKey(key) : mapping.place(), example, "Add the line `" + key + ": ...`."));
+        Problem problem = Problem.of(name + " lacks `" + key + "`", has(key) ? placeOfKey(key) : mapping.place(), example, "Add the line `" + key + ": ...`.");
+        problems.add(problem);
+        lacking.put(key, problem);
     }
 
     /** Adds a problem. */
@@ -202,8 +207,10 @@ public final class YamlForm {
     public void finish() {
         for (String key : mapping.entries().keySet()) {
             if (!asked.contains(key)) {
+                List<String> nearest = NearestWord.of(key, asked);
+                nearest.stream().map(lacking::get).filter(Objects::nonNull).forEach(problems::remove); // mistyped, not missing: one mistake, one problem
                 problems.add(new Problem("unknown key \"" + key + "\" in " + name, mapping.keyPlaces().get(key),
-                        "one of: " + String.join(", ", asked), NearestWord.of(key, asked), "Correct or remove the key."));
+                        "one of: " + String.join(", ", asked), nearest, "Correct or remove the key."));
             }
         }
     }

@@ -89,6 +89,14 @@ class PlanReaderTest {
         return problem.where().line() == line && all.contains(what) && (nearest == null || problem.nearest().contains(nearest));
     }
 
+    @ParameterizedTest
+    @CsvSource({"metric, metrik", "compare, compar", "matters, maters", "claim, claym", "layout, layuot"})
+    void aMistypedKeyIsOneMistake(String right, String wrong) {
+        Refused refused = assertThrows(Refused.class, () -> PlanReader.read("plan.yaml", GOOD.replace("\n" + right + ":", "\n" + wrong + ":")));
+        assertEquals(1, refused.problems().size(), refused.problems().toString());
+        assertEquals(List.of(right), refused.problems().get(0).nearest());
+    }
+
     @Test
     void allProblemsAreReportedAtOnce() {
         String bad = GOOD.replace("matters: 3 %", "matters: lots").replace("claim: gain", "claim: gian").replace("seed: 20260114", "sed: 1");
