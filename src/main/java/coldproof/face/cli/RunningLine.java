@@ -4,11 +4,15 @@ import coldproof.job.Underway;
 import coldproof.plan.Position;
 import coldproof.report.text.Figures;
 import coldproof.report.text.Harmless;
+import coldproof.report.text.Wrap;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
-/** Shows a person at a terminal what runs and for how long, in a line that is written over and goes away at the end. */
+/**
+ * Shows a person at a terminal what runs and for how long, in a line that is written over and goes away at the end. Elsewhere, and in the console,
+ * which has no such line, it is said once that something runs or waits.
+ */
 final class RunningLine implements Underway {
     private final Streams streams;
     private int written;
@@ -19,7 +23,9 @@ final class RunningLine implements Underway {
 
     @Override
     public void waits(double elapsedSeconds, List<String> deviations) {
-        show("waits " + clock(elapsedSeconds) + "  " + Harmless.line(String.join("; ", deviations)));
+        String why = Harmless.line(String.join("; ", deviations));
+        show("waits " + clock(elapsedSeconds) + "  " + why);
+        say(elapsedSeconds > 0 ? "" : "waits: " + why);
     }
 
     private static String clock(double elapsedSeconds) {
@@ -29,7 +35,9 @@ final class RunningLine implements Underway {
 
     @Override
     public void begins(Position position, List<String> command) {
-        show("trial " + position.number() + " runs: " + Harmless.line(String.join(" ", command)));
+        String what = "trial " + position.number() + " runs: " + Harmless.line(String.join(" ", command));
+        show(what);
+        say(what);
     }
 
     @Override
@@ -43,6 +51,13 @@ final class RunningLine implements Underway {
     @Override
     public void ends() {
         show("");
+    }
+
+    private void say(String once) {
+        if (!streams.interactive() && !once.isEmpty()) {
+            streams.err().print(Wrap.at(streams.columns(), once));
+            streams.err().flush();
+        }
     }
 
     private void show(String text) {

@@ -2,6 +2,7 @@ package coldproof.report.json;
 
 import coldproof.plan.Position;
 import coldproof.reason.checklist.Question;
+import coldproof.study.Observed;
 import coldproof.study.StudyState;
 import coldproof.study.Trial;
 import java.util.Locale;
@@ -17,7 +18,13 @@ public final class ChecklistJson {
                 .put("paused", state.paused()).put("trials", state.trials().stream().map(ChecklistJson::trial).toList());
         return json.put("next", new JsonObject().put("asks", next.ask().name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .put("trial", next.step().position().map(Position::number)).put("session", Optional.of(next.step().session()).filter(session -> session > 0))
-                .put("condition", next.progress().condition()));
+                .put("condition", next.progress().condition()).put("shown", next.shown().map(ChecklistJson::shown)));
+    }
+
+    /** What a sensor shows of what is asked next. */
+    private static JsonObject shown(Observed observed) {
+        JsonObject json = new JsonObject().put("sensor", observed.sensor());
+        return observed.amount().isPresent() ? json.put("amount", observed.amount()).put("unit", observed.unit()) : json.put("word", observed.word());
     }
 
     private static JsonObject trial(Trial trial) {

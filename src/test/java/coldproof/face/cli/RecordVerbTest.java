@@ -108,7 +108,7 @@ class RecordVerbTest {
     void aRunThatFailsLeavesWhatItWroteAndNothingElse() throws IOException {
         Call call = record("--", "sh", "-c", "echo one; echo two; echo three >&2; exit 4");
         assertEquals(2, call.status());
-        assertTrue(call.err().startsWith("trial 1: the workload ended with status 4; its last line was: three\n"), call::err);
+        assertTrue(call.err().contains("\ntrial 1: the workload ended with status 4; its last line was: three\n"), call::err);
         assertTrue(call.err().replaceAll("\\s+", " ").contains("What it wrote is in traces/trial-001-output.txt."), call::err);
         assertEquals(List.of("trial-001-output.txt"), files());
         assertEquals("one\ntwo\nthree\n", Files.readString(folder.resolve("traces/trial-001-output.txt")));
@@ -118,14 +118,14 @@ class RecordVerbTest {
     @Test
     void aScoreThatIsNotThereLeavesTheOutput() throws IOException {
         Call call = record("--score-pattern", "rate: ([0-9.]+)", "--", "sh", "-c", "echo rat: 12; echo done");
-        assertTrue(call.err().startsWith("trial 1: no score was found in the output; its last line was: done\n"), call::err);
+        assertTrue(call.err().contains("\ntrial 1: no score was found in the output; its last line was: done\n"), call::err);
         assertEquals("rat: 12\ndone\n", Files.readString(folder.resolve("traces/trial-001-output.txt")));
     }
 
     @Test
     void aCommandThatIsNotThereIsSaidWithoutJavasWords() {
         String said = record("--", "no-such-program-here").err();
-        assertTrue(said.startsWith("no-such-program-here: the command cannot be started"), said);
+        assertTrue(said.contains("\nno-such-program-here: the command cannot be started"), said);
         assertFalse(said.contains("error=") || said.contains("Cannot run"), said);
     }
 
@@ -148,11 +148,13 @@ class RecordVerbTest {
     }
 
     @Test
-    void nothingOfItGoesIntoAPipe() {
+    void intoAPipeGoesOnlyThatItWaits() {
         StringWriter err = new StringWriter();
         RunningLine line = new RunningLine(new Streams(new BufferedReader(new StringReader("")), new PrintWriter(new StringWriter()), new PrintWriter(err), false, 80, false));
+        line.waits(0, List.of("trial 1: battery at 38 %"));
+        line.waits(2, List.of("trial 1: battery at 39 %"));
         line.goesOn(125.4, OptionalDouble.of(71.04), OptionalDouble.empty());
         line.ends();
-        assertEquals("", err.toString());
+        assertEquals("waits: trial 1: battery at 38 %\n", err.toString());
     }
 }

@@ -72,4 +72,37 @@ class LiveSensorsTest {
         put("power_supply/BAT0/status", "Not charging");
         assertEquals(Optional.of(false), read().charging());
     }
+
+    /** sysfs-class-power: scope "Device" is a battery of a mouse, a keyboard or the like. */
+    @Test
+    void theBatteryOfAMouseIsNotThatOfTheDevice() throws IOException {
+        put("power_supply/hidpp_battery_0/type", "Battery");
+        put("power_supply/hidpp_battery_0/scope", "Device");
+        put("power_supply/hidpp_battery_0/capacity", "7");
+        put("power_supply/hidpp_battery_0/status", "Discharging");
+        LiveSensors.Snapshot now = read();
+        assertTrue(now.batteryPercent().isEmpty() && now.plugged().isEmpty(), now::toString);
+    }
+
+    /** Nothing on line says little: some devices name no such source. Only a battery that is being discharged says that there is none. */
+    @Test
+    void whereThePowerComesFromIsSaidOnlyWhereItIsKnown() throws IOException {
+        put("power_supply/AC/type", "Mains");
+        put("power_supply/AC/online", "0");
+        assertEquals(Optional.empty(), read().plugged());
+        put("power_supply/BAT0/type", "Battery");
+        put("power_supply/BAT0/status", "Discharging");
+        assertEquals(Optional.of(false), read().plugged());
+        put("power_supply/AC/online", "1");
+        assertEquals(Optional.of(true), read().plugged());
+    }
+
+    @Test
+    void aReadingNamesItsSensor() throws IOException {
+        put("hwmon/hwmon3/name", "k10temp");
+        put("hwmon/hwmon3/temp1_input", "71000");
+        put("hwmon/hwmon3/temp1_label", "Tctl");
+        put("hwmon/hwmon3/temp3_input", "64000");
+        assertEquals(Optional.of(new SensorReading(71, "k10temp Tctl")), read().die());
+    }
 }
