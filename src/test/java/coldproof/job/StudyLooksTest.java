@@ -220,4 +220,31 @@ class StudyLooksTest {
         List<String> said = IndexJob.looks(folder, bench.machine());
         assertEquals(List.of(bench.folder() + ": Look 1 is taken. Recorded."), said);
     }
+
+    /** Cool air does nothing, chilled air a lot: chilled is decided at the look, cool is not, and each has its own estimate when it is. */
+    @Test
+    void eachOfSeveralChangesIsAdjustedForItsOwnLooks() {
+        bench = new TestBench(folder.resolve("three"), ReadyPlans.text("chilled-air").replace("looks: 1", "looks: 2")
+                .replace("against: chilled}", "against: [cool, chilled]}").replace("{room: 21 °C, chilled: -6 °C}", "{room: 21 °C, cool: 8 °C, chilled: -6 °C}")
+                .replace("sessions: {room: 4, chilled: 4}", "sessions: {room: 4, cool: 4, chilled: 4}")
+                .replace("set-up: {room: 5 min, chilled: 15 min}", "set-up: {room: 5 min, cool: 15 min, chilled: 15 min}"));
+        int look = LookSchedule.of(view().plan(), view().sheet()).points().get(0).units();
+        run(1, look, 0.2, 0.02);
+        List<Compared> first = VerdictJob.ofStudy(view()).stream().map(VerdictJob.Answer::compared).toList();
+        assertEquals(List.of(Word.UNDECIDED, Word.GAIN), first.stream().map(one -> one.verdict().word()).toList());
+        assertTrue(first.get(0).looks().orElseThrow().adjusted().isEmpty(), "cool goes on");
+        LookReport.Adjusted chilled = first.get(1).looks().orElseThrow().adjusted().orElseThrow();
+        assertEquals(first.get(1).verdict().estimate().orElseThrow().log(), chilled.log(), 1e-9); // decided at the first look: nothing to allow for
+        assertEquals(0.95, chilled.interval().level(), 1e-12);
+        LookReport.Look seen = first.get(1).looks().orElseThrow().taken().get(0);
+        SequentialBoundary alone = SequentialBoundary.spending(Spending.OBRIEN_FLEMING_LIKE, 0.05, Tail.TWO, seen.fraction());
+        assertTrue(seen.nominalP() < alone.nominalP(0) && seen.nominalP() > alone.nominalP(0) / 2, "Dunnett's share lies between a half and the whole");
+        run(look + 1, 12, 0.2, 0.02);
+        List<Compared> end = VerdictJob.ofStudy(view()).stream().map(VerdictJob.Answer::compared).toList();
+        assertEquals(chilled, end.get(1).looks().orElseThrow().adjusted().orElseThrow(), "decided before, so it stays");
+        LookReport.Adjusted cool = end.get(0).looks().orElseThrow().adjusted().orElseThrow();
+        assertEquals(2, cool.changes());
+        String text = ComparisonsText.of(end, List.of(), 80).replaceAll("\\s+", " ");
+        assertTrue(text.contains("Allowing for the looks and for 2 changes judged together the change is"), text);
+    }
 }

@@ -4,7 +4,6 @@ import coldproof.reason.looks.LookCost;
 import coldproof.reason.looks.LookPoint;
 import coldproof.stats.Tail;
 import coldproof.stats.distribution.Normal;
-import coldproof.stats.distribution.StudentT;
 import coldproof.stats.model.Estimate;
 import coldproof.stats.sequential.ConditionalPower;
 import coldproof.stats.sequential.SequentialBoundary;
@@ -77,11 +76,6 @@ final class LookBounds {
         return plain.spent(look);
     }
 
-    /** The t that reaches the look's p. */
-    double t(int look, double degreesOfFreedom) {
-        return StudentT.upperPoint(nominalP(look) / 2, degreesOfFreedom);
-    }
-
     private static double[] deviates(double[] p) {
         double[] z = new double[p.length];
         for (int k = 0; k < z.length; k++) {
@@ -93,7 +87,12 @@ final class LookBounds {
     /** The bounds of the looks as normal deviates of their p values. */
     SequentialBoundary boundary() {
         solve();
-        return SequentialBoundary.of(deviates(changeP), Tail.TWO, array(fractions));
+        return boundary(changeP);
+    }
+
+    /** The same of the first looks with other p values, such as those of one of several changes. */
+    SequentialBoundary boundary(double[] p) {
+        return SequentialBoundary.of(deviates(p), Tail.TWO, array(fractions.subList(0, p.length)));
     }
 
     /** Chance to stop above at the looks to come if the change is the margin. */

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param taken the looks taken so far, in order; those whose trials could not carry a verdict are left out, they spend nothing
  * @param next when the next look is due, as a sentence; empty after the last
  * @param chance that going on will still show a gain if the change is just what matters, where the study goes on and claims a gain
- * @param adjusted estimate and interval that allow for the looks, where the study has just stopped
+ * @param adjusted estimate and interval that allow for the looks, where the study has just stopped; of several changes, where this one is decided
  */
 public record LookReport(int planned, String unitWord, List<Look> taken, String next, OptionalDouble chance, Optional<Adjusted> adjusted) {
     /** Below this chance going on is called futile; advice only, it spends nothing. */
@@ -44,13 +44,15 @@ public record LookReport(int planned, String unitWord, List<Look> taken, String 
     }
 
     /**
-     * Stagewise inference.
+     * Stagewise inference. Of several changes each has an equal share of the error rate, so that all intervals hold together with their level,
+     * and p is as many times larger (Bonferroni, whatever their dependence).
      *
      * @param log median unbiased log change
-     * @param p two-sided p value
+     * @param p two-sided p value, adjusted for all changes
      * @param interval of the log change
+     * @param changes how many changes are judged together
      */
-    public record Adjusted(double log, double p, Interval interval) {}
+    public record Adjusted(double log, double p, Interval interval, int changes) {}
 
     /** The first look at which the study could stop. */
     public Optional<Look> decidedAt() {

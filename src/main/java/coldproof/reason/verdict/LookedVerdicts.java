@@ -4,10 +4,12 @@ import coldproof.plan.Claim;
 import coldproof.quantity.Interval;
 import coldproof.reason.looks.LookPoint;
 import coldproof.reason.looks.LookSchedule;
-import coldproof.stats.interval.ConfidenceInterval;
+import coldproof.stats.distribution.StudentT;
 import coldproof.stats.model.Estimate;
+import coldproof.stats.sequential.SequentialBoundary;
 import coldproof.stats.sequential.StagewiseInference;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -113,17 +115,20 @@ public final class LookedVerdicts {
 
     private LookReport report(Question question, LookBounds bounds, List<LookPoint> taken, List<Verdict> verdicts) {
         List<LookReport.Look> looks = new ArrayList<>();
-        for (int k = 0; k < taken.size(); k++) {
+        double[] p = new double[taken.size()];
+        for (int k = 0; k < p.length; k++) {
             Verdict.Change change = verdicts.get(k).estimate().orElseThrow();
+            p[k] = questions.size() == 1 ? bounds.nominalP(k) : share(verdicts.get(k));
             looks.add(new LookReport.Look(taken.get(k).number(), taken.get(k).units(), bounds.fraction(k), change.t(),
-                    bounds.t(k, change.degreesOfFreedom()), bounds.nominalP(k), bounds.spent(k), verdicts.get(k).word()));
+                    StudentT.upperPoint(p[k] / 2, change.degreesOfFreedom()), p[k], bounds.spent(k), verdicts.get(k).word()));
         }
         int last = taken.size() - 1;
         boolean over = taken.get(last).number() == schedule.points().size();
         boolean decidedBefore = looks.subList(0, last).stream().anyMatch(LookReport.Look::decides);
         boolean stopsNow = !decidedBefore && (over || looks.get(last).decides());
         Estimate estimate = estimate(verdicts.get(last));
-        Optional<LookReport.Adjusted> adjusted = stopsNow && questions.size() == 1 ? Optional.of(adjusted(bounds, estimate, question)) : Optional.empty();
+        Optional<LookReport.Adjusted> adjusted = questions.size() > 1 ? ofSeveral(bounds, p, looks, verdicts, over)
+                : stopsNow ? Optional.of(adjusted(bounds.boundary(), estimate)) : Optional.empty();
         OptionalDouble chanceLeft = over || stopsNow || decidedBefore || question.claim() != Claim.GAIN ? OptionalDouble.empty()
                 : OptionalDouble.of(bounds.chance(estimate, question.margin(), schedule.points().subList(taken.get(last).number(), schedule.points().size())));
         return new LookReport(schedule.points().size(), schedule.unitWord(), looks, next(taken.get(last)), chanceLeft, adjusted);
@@ -139,9 +144,28 @@ public final class LookedVerdicts {
         return Estimate.of(change.log(), change.standardError(), change.degreesOfFreedom());
     }
 
-    private static LookReport.Adjusted adjusted(LookBounds bounds, Estimate estimate, Question question) {
-        StagewiseInference found = StagewiseInference.of(bounds.boundary(), estimate, 1 - question.falseAlarm());
-        ConfidenceInterval interval = found.interval();
-        return new LookReport.Adjusted(found.median(), found.p(), new Interval(interval.level(), interval.low(), interval.high()));
+    /** The two-sided p at which one of several changes is judged: that of the interval it got. */
+    private static double share(Verdict verdict) {
+        Verdict.Change change = verdict.estimate().orElseThrow();
+        double reach = (verdict.interval().orElseThrow().high() - change.log()) / change.standardError();
+        return 2 * StudentT.survival(reach, change.degreesOfFreedom());
+    }
+
+    /** The study goes on for the other changes, so one is adjusted for its own looks up to the one that decided it. */
+    private Optional<LookReport.Adjusted> ofSeveral(LookBounds bounds, double[] p, List<LookReport.Look> looks, List<Verdict> verdicts, boolean over) {
+        for (int k = 0; k < p.length; k++) {
+            if (looks.get(k).decides() || over && k == p.length - 1) {
+                return Optional.of(adjusted(bounds.boundary(Arrays.copyOf(p, k + 1)), estimate(verdicts.get(k))));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private LookReport.Adjusted adjusted(SequentialBoundary boundary, Estimate estimate) {
+        int changes = questions.size();
+        double falseAlarm = questions.get(0).falseAlarm();
+        StagewiseInference found = StagewiseInference.of(boundary, estimate, 1 - falseAlarm / changes);
+        Interval interval = new Interval(1 - falseAlarm, found.interval().low(), found.interval().high());
+        return new LookReport.Adjusted(found.median(), Math.min(1, changes * found.p()), interval, changes);
     }
 }

@@ -43,8 +43,11 @@ public final class LooksText {
     /** What follows from the looks, in sentences; may be empty. */
     public static String words(LookReport report) {
         StringBuilder words = new StringBuilder();
-        report.decidedAt().ifPresent(look -> words.append("The study could stop at look ").append(look.number()).append(". "));
-        report.adjusted().ifPresent(adjusted -> words.append("Allowing for the looks the change is ").append(adjusted(adjusted)).append(". "));
+        boolean several = report.adjusted().filter(adjusted -> adjusted.changes() > 1).isPresent();
+        report.decidedAt().ifPresent(look -> words.append(several ? "This change was decided at look " : "The study could stop at look ")
+                .append(look.number()).append(". "));
+        report.adjusted().ifPresent(adjusted -> words.append("Allowing for the looks").append(several ? " and for " + adjusted.changes() + " changes judged together" : "")
+                .append(" the change is ").append(adjusted(adjusted)).append(". "));
         report.chance().ifPresent(chance -> words.append("If the change is just what matters, going on shows a gain with a chance of ")
                 .append(Figures.share(chance)).append(report.isFutile() ? ": hardly worth it, though going on costs no false alarms. " : ". "));
         return words.append(report.next()).toString().strip();

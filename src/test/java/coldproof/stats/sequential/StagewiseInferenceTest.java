@@ -77,4 +77,35 @@ class StagewiseInferenceTest {
         StagewiseInference found = StagewiseInference.of(boundary, Estimate.of(0.03, 0.01, 12), 0.95);
         assertTrue(found.median() < 0.03 && found.median() > 0.02, "median " + found.median());
     }
+
+    /**
+     * Two changes against one baseline, correlation 1/2, looks at half and all, each stopped by its own bounds at half the error rate: both intervals
+     * at 97.5 % hold together in at least 95 % (Bonferroni's inequality). 1,500 studies; the bound is three standard errors below.
+     */
+    @Test
+    void intervalsOfSeveralChangesHoldTogether() {
+        SplittableRandom random = new SplittableRandom(20260114);
+        SequentialBoundary bounds = SequentialBoundary.spending(Spending.OBRIEN_FLEMING_LIKE, 0.025, Tail.TWO, 0.5, 1);
+        double[] drift = {2.2, 0.5}; // of the whole study's deviate
+        int studies = 1_500;
+        int together = 0;
+        for (int study = 0; study < studies; study++) {
+            double[] halves = {random.nextGaussian(), random.nextGaussian()};
+            boolean both = true;
+            for (double change : drift) {
+                double early = (halves[0] + random.nextGaussian()) / Math.sqrt(2) + change * Math.sqrt(0.5);
+                double late = (halves[1] + random.nextGaussian()) / Math.sqrt(2) + change * Math.sqrt(0.5);
+                boolean stops = Math.abs(early) >= bounds.z(0);
+                double z = stops ? early : (early + late) / Math.sqrt(2);
+                SequentialBoundary until = stops ? SequentialBoundary.of(new double[] {bounds.z(0)}, Tail.TWO, 0.5) : bounds;
+                double error = stops ? Math.sqrt(2) : 1; // the whole study's standard error is the unit, so the true change is the drift
+                StagewiseInference found = StagewiseInference.of(until, Estimate.of(z * error, error, 1e7), 0.975);
+                both &= found.interval().low() <= change && change <= found.interval().high();
+            }
+            together += both ? 1 : 0;
+        }
+        double share = together / (double) studies;
+        assertTrue(share > 0.95 - 3 * Math.sqrt(0.95 * 0.05 / studies), "both hold in " + share);
+        assertTrue(share < 0.98, "and are not needlessly wide: " + share);
+    }
 }
