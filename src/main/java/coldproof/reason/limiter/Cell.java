@@ -9,20 +9,21 @@ import coldproof.quantity.Interval;
  * @param low in log or K
  * @param high in log or K
  * @param outside whether the change must lie outside this range instead
+ * @param margin a change that surely lies within this of none is none, and rules out a rise or a fall; 0 where that is not predicted
  */
-record Cell(String words, double low, double high, boolean outside) {
+record Cell(String words, double low, double high, boolean outside, double margin) {
     private static final double ANY = Double.POSITIVE_INFINITY;
     private static final double FEW_PERCENT = Math.log1p(0.06);
     /** Nothing is predicted. */
     static final Cell FREE = new Cell("anything", -ANY, ANY);
 
     Cell(String words, double low, double high) {
-        this(words, low, high, false);
+        this(words, low, high, false, 0);
     }
 
     /** Moves by more than the margin, either way. */
     static Cell moves(Quantity quantity) {
-        return new Cell("moves", -quantity.margin(), quantity.margin(), true);
+        return new Cell("moves", -quantity.margin(), quantity.margin(), true, 0);
     }
 
     /** Stays within the margin. */
@@ -30,12 +31,12 @@ record Cell(String words, double low, double high, boolean outside) {
         return new Cell("stays the same", -quantity.margin(), quantity.margin());
     }
 
-    static Cell rises() {
-        return new Cell("rises", 0, ANY);
+    static Cell rises(Quantity quantity) {
+        return new Cell("rises", 0, ANY, false, quantity.margin());
     }
 
-    static Cell falls() {
-        return new Cell("falls", -ANY, 0);
+    static Cell falls(Quantity quantity) {
+        return new Cell("falls", -ANY, 0, false, quantity.margin());
     }
 
     static Cell staysOrRises(Quantity quantity) {
@@ -65,6 +66,10 @@ record Cell(String words, double low, double high, boolean outside) {
         boolean beyond = moved.low() > high || moved.high() < low;
         boolean within = stayed.low() >= low && stayed.high() <= high;
         if (outside ? within : beyond) {
+            return Prediction.Result.RULED_OUT;
+        }
+        boolean none = stayed.low() >= -margin && stayed.high() <= margin;
+        if (margin > 0 && none && moved.low() <= 0 && moved.high() >= 0) {
             return Prediction.Result.RULED_OUT;
         }
         return (outside ? beyond : within) ? Prediction.Result.SUPPORTED : Prediction.Result.UNTESTED;

@@ -26,6 +26,9 @@ record Change(String factor, Condition from, Condition to, ChangeKind kind) {
     private static final double DISCHARGED = 0.25; // % of charge lost in a trial, above which the device runs from its battery
     private static final Pattern TEMPERATURE = Pattern.compile("(-?\\d+(?:[.,]\\d+)?)\\s*°?\\s*([CFK])\\b");
     private static final Set<String> FAN_WORDS = Set.of("fan", "fans", "cooling", "blower");
+    private static final Set<String> LOAD_WORDS = Set.of("load", "workload", "work", "threads", "cores", "intensity", "density", "instructions");
+    private static final double OTHER_LOAD_POINTS = 5; // % of utilisation
+    private static final double OTHER_LOAD = 0.05; // log of power for its clock
     private static final Set<String> SOURCE_WORDS = Set.of("power", "source", "supply", "adapter", "battery", "mains");
 
     /** All changes, each in both directions. */
@@ -52,6 +55,9 @@ record Change(String factor, Condition from, Condition to, ChangeKind kind) {
         if (SOURCE_WORDS.stream().anyMatch(word -> hasWord(factor, word)) || isOnBattery(from) != isOnBattery(to)) {
             return ChangeKind.SOURCE;
         }
+        if (isLoad(factor)) {
+            return loadKind(from, to);
+        }
         double warmer = air(to, factor) - air(from, factor);
         if (Math.abs(warmer) > AIR_MOVED) {
             return warmer < 0 ? ChangeKind.COLDER : ChangeKind.WARMER;
@@ -65,6 +71,28 @@ record Change(String factor, Condition from, Condition to, ChangeKind kind) {
             return path < 0 ? ChangeKind.COOLED : ChangeKind.HINDERED;
         }
         return ChangeKind.OTHER;
+    }
+
+    /**
+     * A busier processor is more loaded; at the same business the one that needs more power for its clock is. Power goes about as the square of
+     * the clock where a limit moves the clock.
+     */
+    private static ChangeKind loadKind(Condition from, Condition to) {
+        double busier = to.mean(Channel.UTILISATION) - from.mean(Channel.UTILISATION);
+        if (Math.abs(busier) > OTHER_LOAD_POINTS) {
+            return busier > 0 ? ChangeKind.HEAVIER : ChangeKind.LIGHTER;
+        }
+        double denser = Quantity.POWER.between(from, to).estimate() - 2 * Quantity.CLOCK.between(from, to).estimate();
+        return denser > OTHER_LOAD ? ChangeKind.HEAVIER : denser < -OTHER_LOAD ? ChangeKind.LIGHTER : ChangeKind.OTHER;
+    }
+
+    private static boolean isLoad(String factor) {
+        return LOAD_WORDS.stream().anyMatch(word -> hasWord(factor, word));
+    }
+
+    /** Whether both do the same work: else their scores say nothing of one another. */
+    boolean keepsTheWork() {
+        return !isLoad(factor);
     }
 
     private static boolean hasWord(String factor, String word) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 /** Looks for what is pinned inside the trials of one condition, and at which level. */
 final class EvidenceFinder {
     private static final double BOOST = 1.08; // power above sustained at the start that counts as a boost; as TraceSummary's boost
+    private static final double MOST_SAG = 0.06; // of power over half a trial
     private static final double SAME_START = 0.01; // what a supply gives, it gives from the first second
     private static final double BUSY = 95; // % utilisation from which a processor counts as fully busy
     private static final double AT_POWER = 0.025; // relative: power sensors and their calibration differ by a few per cent (common practice)
@@ -64,10 +65,19 @@ final class EvidenceFinder {
         if (StudyLimits.isPowerFlat(condition)) {
             add(text("power is pinned: it stays at %.2f W and wanders by %.2f %% only", watts, wander), 0.4, 0.97,
                     StudyLimits.isClockFlat(condition) ? 0.4 : 0.04, 0.97, 0.45);
+        } else if (sags()) {
+            add(text("power falls evenly, by %.1f %% over the last half, and wanders by %.2f %% only, as from a battery that tires or cools",
+                    -100 * condition.drift(power) / watts, wander), 0.5, 0.1, 0.4, 0.9, 0.45);
         } else {
             double drift = 100 * condition.drift(power) / watts;
             add(text("power is not pinned: around %.2f W it wanders by %.2f %% and drifts by %.1f %%", watts, wander, drift), 0.7, 0.02, 0.95, 0.03, 0.6);
         }
+    }
+
+    /** Whether power follows a falling line as closely as pinned power its level, on battery. */
+    private boolean sags() {
+        double drift = condition.drift(power) / condition.mean(power);
+        return Change.isOnBattery(condition) && condition.relativeWander(power) < StudyLimits.FLAT_POWER && drift < -StudyLimits.STILL_POWER && drift > -MOST_SAG;
     }
 
     private void clock() {
@@ -127,7 +137,9 @@ final class EvidenceFinder {
         } else if (!condition.beginIsSeen()) {
             return; // a boost may have been over before the log began
         } else if (Math.abs(ratio - 1) < SAME_START) {
-            add("power begins at its sustained level: there is no boost", 0.05, 0.06, 0.95, 0.9, 0.55);
+            add("power begins at its sustained level: there is no boost", 0.05, 0.1, 0.95, 0.9, 0.55);
+        } else if (sags()) {
+            add(text("power begins %.1f %% off its sustained level", 100 * (ratio - 1)), 0.3, 0.3, 0.6, 0.6, 0.5);
         } else {
             add(text("power begins %.1f %% off its sustained level", 100 * (ratio - 1)), 0.5, 0.5, 0.6, 0.1, 0.5);
         }

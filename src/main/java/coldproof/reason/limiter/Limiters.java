@@ -26,7 +26,7 @@ public final class Limiters {
         conditions = Condition.of(trials);
         limits = StudyLimits.of(known, conditions);
         changes = Change.among(conditions);
-        followsClock = Elasticity.of(trials, changes);
+        followsClock = Elasticity.of(trials, changes.stream().filter(Change::keepsTheWork).toList());
     }
 
     /**
@@ -41,6 +41,7 @@ public final class Limiters {
 
     private LimiterAnswer answer() {
         List<LimiterAnswer.OfCondition> answers = conditions.stream().map(this::answer).toList();
+        predictions.addAll(Predictions.notTried(changes));
         return new LimiterAnswer(answers, predictions, ruledOut, NextExperiment.of(conditions, answers, changes), remarks());
     }
 

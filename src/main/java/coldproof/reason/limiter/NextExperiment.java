@@ -27,22 +27,31 @@ final class NextExperiment {
         }
         List<Hypothesis> left = answer.probabilities().entrySet().stream().sorted(Comparator.comparing(entry -> -entry.getValue())).limit(2)
                 .map(Map.Entry::getKey).sorted().toList();
-        return between(left.get(0), left.get(1), changes);
+        return between(left.get(0), left.get(1), condition, changes);
     }
 
-    private static String between(Hypothesis a, Hypothesis b, List<Change> changes) {
+    /** The cheapest change that was not made yet and of which the two predict different things. */
+    private static String between(Hypothesis a, Hypothesis b, Condition condition, List<Change> changes) {
         if (b == Hypothesis.WORKLOAD) {
             return "set the highest clock a tenth lower and repeat: if " + a.phrase() + " or the clock matters the rate falls with it; if the work itself limits, it stays.";
         }
+        boolean fanTried = changes.stream().anyMatch(change -> change.kind() == ChangeKind.COOLED);
+        boolean loadTried = changes.stream().anyMatch(change -> change.kind() == ChangeKind.LIGHTER);
+        boolean clockInDoubt = a == Hypothesis.CLOCK || b == Hypothesis.CLOCK;
+        boolean fanLeft = !fanTried && condition.has(Channel.FAN);
+        if (clockInDoubt && !loadTried && !(a == Hypothesis.HEAT && fanLeft)) {
+            Hypothesis other = a == Hypothesis.CLOCK ? b : a;
+            return "run a lighter load, such as fewer threads: if " + other.phrase() + " limits, the clock rises; if the clock ceiling does, it stays and power falls.";
+        }
         if (a == Hypothesis.HEAT) {
-            String how = changes.stream().anyMatch(change -> change.kind() == ChangeKind.COOLED) ? "chill the air" : "set the fan to its maximum";
+            String how = fanTried || !condition.has(Channel.FAN) ? "chill the air" : "set the fan to its maximum";
             return how + ": if heat limits, power and clock rise while the die stays; if " + b.phrase() + " does, power or clock stays and the die falls.";
         }
         if (b == Hypothesis.SUPPLY) {
             return "use another power source, or a stronger adapter, and log system power and battery charge: if the supply limits, power moves; if "
                     + a.phrase() + " does, it stays.";
         }
-        return "run a lighter load: under a power limit the clock rises, under a clock ceiling it stays and power falls.";
+        return "lower the highest clock a tenth and repeat: if the clock ceiling limits, the rate falls as much; if " + a.phrase() + " does, it hardly falls.";
     }
 
     private static String whenClear(List<Condition> conditions, List<LimiterAnswer.OfCondition> answers, List<Change> changes) {

@@ -8,7 +8,7 @@ import java.util.Map;
  * One prediction of a hypothesis and what became of it.
  *
  * @param hypothesis what is supposed to limit
- * @param levels the condition in which it is supposed to
+ * @param levels the condition in which it is supposed to; empty for any condition, of a change that nobody made
  * @param change what was changed from there, in words
  * @param quantity about what
  * @param predicted in words

@@ -9,6 +9,8 @@ import java.util.Map;
 
 /** Puts every prediction of every hypothesis about the changes that were made to the test. */
 final class Predictions {
+    private static final String NOT_TRIED = "not tried";
+
     private Predictions() {}
 
     /** All predictions that start from a condition. */
@@ -18,7 +20,10 @@ final class Predictions {
             if (change.from() == condition) {
                 Map<Quantity, Effect> effects = new EnumMap<>(Quantity.class);
                 for (Quantity quantity : Quantity.values()) {
-                    effects.put(quantity, quantity.between(change.from(), change.to()));
+                    Effect effect = quantity.between(change.from(), change.to());
+                    if (quantity != Quantity.FAN || !Double.isNaN(effect.estimate())) {
+                        effects.put(quantity, effect);
+                    }
                 }
                 for (Hypothesis hypothesis : Hypothesis.values()) {
                     effects.forEach((quantity, effect) -> {
@@ -28,6 +33,24 @@ final class Predictions {
                                     observed(quantity, effect), cell.test(effect)));
                         }
                     });
+                }
+            }
+        }
+        return predictions;
+    }
+
+    /** What the changes that nobody made would show: the rest of the changes that tell all hypotheses apart. */
+    static List<Prediction> notTried(List<Change> changes) {
+        List<Prediction> predictions = new ArrayList<>();
+        for (ChangeKind kind : ChangeKind.DISCRIMINATING) {
+            if (changes.stream().noneMatch(change -> change.kind() == kind)) {
+                for (Hypothesis hypothesis : Hypothesis.values()) {
+                    for (Quantity quantity : Quantity.values()) {
+                        Cell cell = kind.cell(hypothesis, quantity);
+                        if (!cell.isFree()) {
+                            predictions.add(new Prediction(hypothesis, Map.of(), kind.words(), quantity.word(), cell.words(), NOT_TRIED, Prediction.Result.UNTESTED));
+                        }
+                    }
                 }
             }
         }

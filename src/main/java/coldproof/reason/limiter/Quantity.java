@@ -8,7 +8,9 @@ enum Quantity {
     PERFORMANCE("performance", true, 0.01),
     DIE("die temperature", false, 2),
     POWER("power", true, 0.01),
-    CLOCK("clock", true, 0.01);
+    CLOCK("clock", true, 0.01),
+    /** Every hypothesis predicts the same of it, so it tells only whether the fan was on automatic as supposed. */
+    FAN("fan speed", true, 0.03);
 
     private final String word;
     private final boolean relative;
@@ -45,6 +47,7 @@ enum Quantity {
             case DIE -> trial -> trial.trace().mean(Channel.DIE_TEMPERATURE).orElse(Double.NaN);
             case POWER -> trial -> Math.log(trial.trace().mean(trial.trace().powerChannel()).orElse(Double.NaN));
             case CLOCK -> trial -> Math.log(trial.trace().mean(Channel.CLOCK).orElse(Double.NaN));
+            case FAN -> trial -> Math.log(trial.trace().mean(Channel.FAN).orElse(Double.NaN));
         };
     }
 }

@@ -6,11 +6,12 @@ import coldproof.trace.Channel;
 /**
  * Who held the device in which part of the last half, told block by block from the die at its limit and power at its plateau.
  *
- * @param heat share of the time the die alone was at its limit, half where both were
- * @param power share of the time power alone was at its plateau, half where both were
+ * @param heat share of the time the die was at its limit and power not at its plateau, half where power was near it
+ * @param power share of the time power was at its plateau, half where it was only near it and the die at its limit
  */
 record Shares(double heat, double power) {
     private static final double AT_PLATEAU = 0.007; // relative
+    private static final double HELD_AT_PLATEAU = 0.002; // relative
     private static final double AT_LIMIT = 1.0; // K
     /** Neither is known. */
     static final Shares UNKNOWN = new Shares(Double.NaN, Double.NaN);
@@ -31,8 +32,9 @@ record Shares(double heat, double power) {
                 if (!Double.isNaN(die[i]) && !Double.isNaN(watts[i])) {
                     boolean hot = die[i] > limitCelsius - AT_LIMIT;
                     boolean full = watts[i] > (1 - AT_PLATEAU) * plateauWatts;
-                    heat += hot ? full ? 0.5 : 1 : 0;
-                    power += full ? hot ? 0.5 : 1 : 0;
+                    boolean exactly = Math.abs(watts[i] / plateauWatts - 1) < HELD_AT_PLATEAU; // a die that held the device would take power off it
+                    heat += hot ? exactly ? 0 : full ? 0.5 : 1 : 0;
+                    power += full ? hot && !exactly ? 0.5 : 1 : 0;
                     blocks++;
                 }
             }

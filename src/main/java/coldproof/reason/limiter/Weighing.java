@@ -23,7 +23,7 @@ final class Weighing {
             for (Evidence one : evidence) {
                 weight *= one.under(hypothesis);
             }
-            long out = predictions.stream().filter(prediction -> prediction.hypothesis() == hypothesis && prediction.result() == Prediction.Result.RULED_OUT).count();
+            long out = predictions.stream().filter(prediction -> prediction.hypothesis() == hypothesis && !prediction.quantity().equals(Quantity.FAN.word()) && prediction.result() == Prediction.Result.RULED_OUT).count();
             weight *= Math.pow(RULED_OUT, Math.min(MOST_COUNTED, out));
             weights.put(hypothesis, weight);
             total += weight;

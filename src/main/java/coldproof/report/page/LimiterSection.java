@@ -66,7 +66,7 @@ final class LimiterSection {
         List<Prediction> predictions = content.traces().limiter().map(LimiterAnswer::predictions).orElse(List.of());
         Map<List<String>, Map<Hypothesis, String>> rows = new LinkedHashMap<>();
         for (Prediction prediction : predictions) {
-            rows.computeIfAbsent(List.of(LimiterText.name(prediction.levels()), prediction.change(), prediction.quantity(), prediction.observed()),
+            rows.computeIfAbsent(List.of(prediction.levels().isEmpty() ? "any condition" : LimiterText.name(prediction.levels()), prediction.change(), prediction.quantity(), prediction.observed()),
                     row -> new EnumMap<>(Hypothesis.class)).put(prediction.hypothesis(), prediction.predicted() + ": " + prediction.result().word());
         }
         if (rows.isEmpty()) {
@@ -85,6 +85,6 @@ final class LimiterSection {
             cells.add(line);
         });
         return Optional.of(new Section("predictions", "What each explanation predicted", List.of(new Block.Grid(
-                "What each explanation of the limiter predicts of every change that was made, and whether it was seen", columns, cells))));
+                "What each explanation of the limiter predicts of every change that was made, and whether it was seen; of changes not tried, what they would show", columns, cells))));
     }
 }

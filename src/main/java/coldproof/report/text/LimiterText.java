@@ -7,6 +7,8 @@ import coldproof.reason.limiter.Limiter;
 import coldproof.reason.limiter.LimiterAnswer;
 import coldproof.reason.limiter.Prediction;
 import coldproof.trace.Channel;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -29,6 +31,7 @@ public final class LimiterText {
         LimiterText text = new LimiterText(answer, columns);
         text.conditions();
         text.predictions();
+        text.notTried();
         text.list("Ruled out", answer.ruledOut());
         text.list("Keep in mind", answer.remarks());
         text.out.append('\n').append(Wrap.at(columns, "Next: " + Harmless.line(answer.next())));
@@ -104,10 +107,11 @@ public final class LimiterText {
 
     private void predictions() {
         List<Prediction> tested = answer.predictions().stream().filter(prediction -> prediction.result() != Prediction.Result.UNTESTED).toList();
-        if (answer.predictions().isEmpty()) {
+        long made = answer.predictions().stream().filter(prediction -> !prediction.levels().isEmpty()).count();
+        if (made == 0) {
             return;
         }
-        out.append("\nPredictions (").append(tested.size()).append(" of ").append(answer.predictions().size()).append(" could be tested; all with --json)\n");
+        out.append("\nPredictions (").append(tested.size()).append(" of ").append(made).append(" could be tested; all with --json)\n");
         String before = "";
         for (Prediction prediction : tested) {
             String change = "from " + name(prediction.levels()) + ", " + Harmless.line(prediction.change());
@@ -119,6 +123,30 @@ public final class LimiterText {
             Wrap.indented(prediction.quantity() + " " + prediction.predicted() + "; observed " + prediction.observed(), " ".repeat(26), columns, wrapped);
             out.append(String.format(java.util.Locale.ROOT, "    %-9s %-11s ", prediction.hypothesis().word(), prediction.result().word())).append(wrapped.substring(26));
         }
+    }
+
+    /** What a change that nobody made would show: for each of its quantities the explanations by what they predict. */
+    private void notTried() {
+        Map<String, Map<String, Map<String, List<String>>>> changes = new LinkedHashMap<>();
+        answer.predictions().stream().filter(prediction -> prediction.levels().isEmpty()).forEach(prediction -> changes
+                .computeIfAbsent(prediction.change(), change -> new LinkedHashMap<>()).computeIfAbsent(prediction.quantity(), quantity -> new LinkedHashMap<>())
+                .computeIfAbsent(prediction.predicted(), words -> new ArrayList<>()).add(prediction.hypothesis().word()));
+        List<String> lines = new ArrayList<>();
+        changes.forEach((change, quantities) -> {
+            List<String> telling = new ArrayList<>();
+            quantities.forEach((quantity, predicted) -> {
+                if (predicted.size() > 1) {
+                    telling.add(quantity + " " + String.join(", ", predicted.entrySet().stream().map(one -> one.getKey() + " if " + either(one.getValue())).toList()));
+                }
+            });
+            lines.add(change + ": " + String.join("; ", telling));
+        });
+        list("Not tried, and what it would show", lines);
+    }
+
+    private static String either(List<String> words) {
+        int last = words.size() - 1;
+        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
 
     private void list(String title, List<String> lines) {

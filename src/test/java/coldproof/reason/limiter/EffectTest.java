@@ -27,10 +27,20 @@ class EffectTest {
         assertEquals(Prediction.Result.UNTESTED, moves.test(effect(-0.02, 0.006, -0.03, 0.009)));
     }
 
+    /** effect(low and high at 90 %, low and high at 95 %): a small sure rise is a rise, none within the margin is none, a wide one is neither. */
+    @Test
+    void aRiseIsRuledOutByAFallOrByNoChange() {
+        Cell rises = Cell.rises(Quantity.CLOCK);
+        assertEquals(Prediction.Result.SUPPORTED, rises.test(effect(0.003, 0.008, 0.002, 0.009)));
+        assertEquals(Prediction.Result.RULED_OUT, rises.test(effect(-0.004, 0.006, -0.005, 0.007)));
+        assertEquals(Prediction.Result.RULED_OUT, rises.test(effect(-0.03, -0.02, -0.04, -0.01)));
+        assertEquals(Prediction.Result.UNTESTED, rises.test(effect(-0.02, 0.03, -0.03, 0.04)));
+    }
+
     @Test
     void anEffectWithoutAnIntervalTestsNothing() {
         Effect bare = new Effect(5, Double.NaN, 0, Optional.empty(), Optional.empty());
-        assertEquals(Prediction.Result.UNTESTED, Cell.rises().test(bare));
+        assertEquals(Prediction.Result.UNTESTED, Cell.rises(Quantity.CLOCK).test(bare));
     }
 
     /** Welch's t for 1, 2, 3 against 4, 6, 8: difference 4, error sqrt(1/3 + 4/3), 2.94118 degrees; SciPy 1.17.1 stats.t.ppf(.975, 50 / 17). */

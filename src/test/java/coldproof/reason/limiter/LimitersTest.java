@@ -12,6 +12,7 @@ import coldproof.reason.rehearse.bench.Fan;
 import coldproof.reason.rehearse.bench.HeldBy;
 import coldproof.reason.rehearse.bench.InventedDevices;
 import coldproof.reason.rehearse.bench.Supply;
+import coldproof.reason.rehearse.bench.Workload;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -107,7 +108,7 @@ class LimitersTest {
         LimiterAnswer answer = explain(tablet, KnownLimits.NONE, Map.of("wall", ROOM));
         assertEquals(Limiter.UNCLEAR, answer.conditions().get(0).limiter()); // pinned power without a boost: adapter or power limit
         assertTrue(answer.next().contains("another power source"), answer.next());
-        assertTrue(answer.predictions().isEmpty());
+        assertTrue(answer.predictions().stream().allMatch(one -> one.levels().isEmpty() && one.result() == Prediction.Result.UNTESTED));
     }
 
     @Test
@@ -121,5 +122,62 @@ class LimitersTest {
                 && one.quantity().equals("power")).findFirst().orElseThrow();
         assertEquals(Prediction.Result.RULED_OUT, power.result());
         assertTrue(answer.ruledOut().stream().anyMatch(text -> text.startsWith("supply under setting before")), () -> answer.ruledOut().toString());
+    }
+
+    /** The same device with work that switches less of the chip, in its own sessions. */
+    private static BenchParameters lightened(BenchParameters device) {
+        Workload work = device.workload();
+        return device.with(new Workload(work.workSeconds(), work.loops(), work.leadSeconds(), work.tailSeconds(), 3 * work.rateAtHighest(), work.rateExponent(),
+                work.rateCapShare(), work.bound(), 0.6 * work.activity(), work.activitySwing()));
+    }
+
+    private static LimiterAnswer underTwoLoads(BenchParameters device) {
+        List<LimiterTrial> trials = new ArrayList<>();
+        for (int round = 0; round < 2; round++) {
+            for (String load : List.of("full", "light")) {
+                BenchSession session = Bench.of(load.equals("full") ? device : lightened(device)).study(new SplittableRandom(3 + round)).session(ROOM);
+                for (int i = 0; i < 3; i++) {
+                    trials.add(BenchLimiterTrials.of(session.run(ROOM), Map.of("load", load), load + round, trials.size(), true, true));
+                }
+            }
+        }
+        KnownLimits stated = new KnownLimits(OptionalDouble.of(device.limits().temperatureCelsius()), OptionalDouble.of(device.limits().longTermWatts()),
+                OptionalDouble.empty());
+        return Limiters.explain(trials, stated);
+    }
+
+    private static Prediction.Result ofTheClock(LimiterAnswer answer, Hypothesis hypothesis) {
+        return answer.predictions().stream().filter(one -> one.hypothesis() == hypothesis && one.change().equals("lighter load (load full to light)")
+                && one.quantity().equals("clock")).findFirst().orElseThrow().result();
+    }
+
+    /** Under a power limit lighter work lets the clock rise, at a clock ceiling it does not: the simulator keeps both truths. */
+    @Test
+    void aLighterLoadTellsAPowerLimitFromAClockCeiling() {
+        LimiterAnswer limited = underTwoLoads(InventedDevices.shelfDesktop());
+        assertEquals(Limiter.POWER, limited.conditions().get(0).limiter(), () -> limited.conditions().get(0).toString());
+        assertEquals(Prediction.Result.SUPPORTED, ofTheClock(limited, Hypothesis.POWER));
+        assertEquals(Prediction.Result.RULED_OUT, ofTheClock(limited, Hypothesis.CLOCK));
+        LimiterAnswer atTheTop = underTwoLoads(InventedDevices.steadyBox());
+        assertEquals(Limiter.CLOCK, atTheTop.conditions().get(0).limiter());
+        assertEquals(Prediction.Result.SUPPORTED, ofTheClock(atTheTop, Hypothesis.CLOCK));
+        assertEquals(Prediction.Result.RULED_OUT, ofTheClock(atTheTop, Hypothesis.POWER));
+    }
+
+    /** Two works have two scores: that theirs differ by far more than the clock does not say that the rate leaves the clock alone, or follows it. */
+    @Test
+    void scoresOfTwoLoadsAreNotHeldAgainstOneAnother() {
+        assertTrue(underTwoLoads(InventedDevices.shelfDesktop()).predictions().stream().filter(one -> one.change().startsWith("lighter"))
+                .noneMatch(one -> one.quantity().equals("performance")));
+    }
+
+    @Test
+    void aChangeThatWasNotTriedIsUntestedWithWhatItWouldShow() {
+        LimiterAnswer answer = explain(InventedDevices.trailLaptop(), KnownLimits.NONE, pair(ROOM, FROST));
+        List<Prediction> open = answer.predictions().stream().filter(one -> one.levels().isEmpty()).toList();
+        assertEquals(List.of("better cooling", "lighter load", "other power source"), open.stream().map(Prediction::change).distinct().toList());
+        assertTrue(open.stream().allMatch(one -> one.result() == Prediction.Result.UNTESTED && one.observed().equals("not tried")));
+        assertTrue(open.stream().anyMatch(one -> one.change().equals("lighter load") && one.hypothesis() == Hypothesis.CLOCK && one.quantity().equals("clock")
+                && one.predicted().equals("stays the same")));
     }
 }
