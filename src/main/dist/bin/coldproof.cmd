@@ -7,7 +7,7 @@ if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\b
 rem A folder that brings its own Java uses it.
 if exist "%home%\runtime\bin\java.exe" set "java=%home%\runtime\bin\java.exe"
 rem Long sums (rehearsals) repay the full compiler; every other verb is over before it would help.
-set "tiers=-XX:TieredStopAtLevel=1 -XX:+UseG1GC -Xms16m"
+set "tiers=-XX:TieredStopAtLevel=1 -XX:+UseG1GC -Xms96m -Xmn64m"
 if "%~1"=="rehearse" set "tiers=-XX:+UseSerialGC"
 rem The archive is mapped where it was made for and its classes, checked when it was made, are not checked again.
 "%java%" -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:-BytecodeVerificationRemote ^
