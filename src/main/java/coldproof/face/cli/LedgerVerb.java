@@ -10,7 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 final class LedgerVerb implements Verb {
     @Override
     public void describe(CommandSpec spec) {
-        Options.arguments(spec, "FILE", "0..1", "The ledger: workloads, and devices with their figures (ledgers/trail-laptops.yaml is one).");
+        Options.arguments(spec, "FILE", "0..1", "The ledger: workloads, and devices with their figures (plans/ledgers/trail-laptops.yaml is one).");
         Options.value(spec, "--reference", "DEVICE", "The device to compare with (default: as the file says).");
         Options.value(spec, "--out", "FILE", "Write it as a page with plots too.");
     }

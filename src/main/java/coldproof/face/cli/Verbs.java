@@ -27,7 +27,7 @@ final class Verbs {
                         "coldproof verdict --trials trials.csv --metric rate --better higher --factor fan --baseline auto --against maximum"),
                 new VerbEntry("limiter", "what holds the device back under each condition, and what is ruled out",
                         "coldproof limiter --trials trials.csv --trace-column trace --factor fan --metric rate --better higher --session session"),
-                new VerbEntry("ledger", "devices side by side, with what cannot be told from noise", "coldproof ledger ledgers/trail-laptops.yaml"),
+                new VerbEntry("ledger", "devices side by side, with what cannot be told from noise", "coldproof ledger plans/ledgers/trail-laptops.yaml"),
                 new VerbEntry("journal", "checks, exports, repairs and merges the record of a study", "coldproof journal check"),
                 new VerbEntry("report", "one self-contained page with plots, every trial and the method", "coldproof report --study my-study"),
                 new VerbEntry("warm", "makes starting quick again after the program's folder was moved or Java changed", "coldproof warm"));

@@ -15,7 +15,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class LedgerVerbTest {
-    private static final Path EXAMPLE = Path.of("ledgers/trail-laptops.yaml");
+    private static final Path EXAMPLE = Path.of("plans/ledgers/trail-laptops.yaml");
     @TempDir
     Path folder;
 
