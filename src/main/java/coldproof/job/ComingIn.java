@@ -1,6 +1,7 @@
 package coldproof.job;
 
 import coldproof.files.folder.StudyFolder;
+import coldproof.files.journal.DiskTrouble;
 import coldproof.physics.CooldownFit;
 import coldproof.physics.TimeConstant;
 import coldproof.quantity.Refused;
@@ -68,7 +69,7 @@ record ComingIn(TimeConstant timeConstant, List<String> remarks) {
         try (DirectoryStream<Path> entries = Files.newDirectoryStream(traces, PREFIX + "*")) {
             entries.forEach(logs::add);
         } catch (IOException failed) {
-            throw new Refused(coldproof.quantity.Problem.of("the traces cannot be listed: " + PlanJob.reason(failed),
+            throw new Refused(coldproof.quantity.Problem.of("the traces cannot be listed: " + DiskTrouble.reason(failed),
                     coldproof.quantity.Place.named(traces.toString()), "a readable folder", "Check its permissions."));
         }
         return List.copyOf(logs);

@@ -1,6 +1,7 @@
 package coldproof.job;
 
 import coldproof.files.folder.StudyFolder;
+import coldproof.files.journal.DiskTrouble;
 import coldproof.files.plan.PlanReader;
 import coldproof.files.plan.PlanWriter;
 import coldproof.plan.Plan;
@@ -13,11 +14,8 @@ import coldproof.study.PlanFrozen;
 import coldproof.study.StudyState;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.nio.file.StandardOpenOption;
@@ -53,7 +51,7 @@ public final class PlanJob {
         } catch (FileAlreadyExistsException there) {
             throw there(file);
         } catch (IOException failed) {
-            throw new Refused(Problem.of("the plan cannot be written: " + reason(failed), Place.named(file.toString()), "a folder that can be written to",
+            throw new Refused(Problem.of("the plan cannot be written: " + DiskTrouble.reason(failed), Place.named(file.toString()), "a folder that can be written to",
                     "Name another folder with --study DIR."));
         }
     }
@@ -127,19 +125,5 @@ public final class PlanJob {
             folder.journal().append(new PlanAmended(file.digest(), Optional.of(file.text()), reason.get()));
             return Freezing.AMENDED;
         }
-    }
-
-    /** Why a file operation failed, in words; the file systems of Java often give nothing but the name. */
-    static String reason(IOException failed) {
-        if (failed instanceof AccessDeniedException) {
-            return "permission denied";
-        }
-        if (failed instanceof NoSuchFileException) {
-            return "there is no such folder, and none can be made there";
-        }
-        if (failed instanceof FileSystemException system && system.getReason() != null) {
-            return system.getReason();
-        }
-        return failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
     }
 }

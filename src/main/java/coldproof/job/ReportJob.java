@@ -1,6 +1,8 @@
 package coldproof.job;
 
 import coldproof.files.folder.StudyFolder;
+import coldproof.files.journal.DiskTrouble;
+import coldproof.quantity.ConstantWord;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
@@ -29,7 +31,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -71,7 +72,7 @@ public final class ReportJob {
 
         /** The word for it. */
         public String word() {
-            return name().toLowerCase(Locale.ROOT);
+            return ConstantWord.of(this);
         }
 
         String ending() {
@@ -187,7 +188,7 @@ public final class ReportJob {
         try {
             return Files.readAllBytes(file);
         } catch (IOException failed) {
-            throw new Refused(Problem.of("the file cannot be read: " + PlanJob.reason(failed), Place.named(file.toString()), "a readable file",
+            throw new Refused(Problem.of("the file cannot be read: " + DiskTrouble.reason(failed), Place.named(file.toString()), "a readable file",
                     "Check the folder and its permissions."));
         }
     }
@@ -209,7 +210,7 @@ public final class ReportJob {
                 Files.move(beside, absolute, StandardCopyOption.REPLACE_EXISTING);
             }
         } catch (IOException failed) {
-            throw new Refused(Problem.of("the report cannot be written: " + PlanJob.reason(failed), Place.named(file.toString()), "a folder that can be written to",
+            throw new Refused(Problem.of("the report cannot be written: " + DiskTrouble.reason(failed), Place.named(file.toString()), "a folder that can be written to",
                     "Name another file with --out FILE."));
         }
     }

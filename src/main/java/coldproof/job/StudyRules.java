@@ -1,5 +1,6 @@
 package coldproof.job;
 
+import coldproof.files.journal.DiskTrouble;
 import coldproof.files.rules.StudySafetyReader;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
@@ -59,7 +60,7 @@ public final class StudyRules {
             }
             return StudySafetyReader.read(file.toString(), Files.readString(file, StandardCharsets.UTF_8), SafetyRules.bundled());
         } catch (IOException failed) {
-            throw new Refused(Problem.of("the study's safety rules cannot be read: " + PlanJob.reason(failed), Place.named(file.toString()),
+            throw new Refused(Problem.of("the study's safety rules cannot be read: " + DiskTrouble.reason(failed), Place.named(file.toString()),
                     "a readable file in UTF-8", "Check the file; nothing is judged without it."));
         }
     }

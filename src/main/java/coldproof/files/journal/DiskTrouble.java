@@ -6,6 +6,7 @@ import coldproof.quantity.Refused;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -52,10 +53,24 @@ public final class DiskTrouble {
             why = "the disk is full";
             remedy = "make room and try again, or write elsewhere (--elsewhere FILE)";
         } else {
-            why = message.isBlank() ? "the system gives no reason" : "the system says: " + message;
+            why = message.isBlank() ? "the system gives no reason" : "the system says: " + reason(cause);
             remedy = "try again, or write elsewhere (--elsewhere FILE)";
         }
         return Problem.of(name + " " + what + ": " + why, Place.named(path.toString()), "", sentence(kept) + " " + sentence(remedy));
+    }
+
+    /** Why something could not be read or written, in a few words; {@link #refused} says more where the file was there before. */
+    public static String reason(IOException failed) {
+        if (failed instanceof AccessDeniedException) {
+            return "permission denied";
+        }
+        if (failed instanceof NoSuchFileException) {
+            return "there is no such folder, and none can be made there";
+        }
+        if (failed instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
+        return failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
     }
 
     private static String sentence(String words) {

@@ -1,5 +1,6 @@
 package coldproof.files.journal;
 
+import coldproof.quantity.ConstantWord;
 import coldproof.study.Observed;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -68,7 +69,7 @@ abstract class Fields {
     <E extends Enum<E>> E choice(String key, Class<E> choices) {
         String text = text(key);
         for (E choice : choices.getEnumConstants()) {
-            if (choice.name().length() == text.length() && JournalWords.of(choice).equals(text)) {
+            if (choice.name().length() == text.length() && ConstantWord.of(choice).equals(text)) {
                 return choice;
             }
         }

@@ -1,5 +1,6 @@
 package coldproof.files.journal;
 
+import coldproof.quantity.ConstantWord;
 import coldproof.study.CautionAcknowledged;
 import coldproof.study.CautionShown;
 import coldproof.study.DeviationNoted;
@@ -106,7 +107,7 @@ final class Payload {
     }
 
     private static void closed(JsonText json, SessionClosed event) {
-        json.whole("session", event.session()).text("ending", JournalWords.of(event.ending())).text("reason", event.reason());
+        json.whole("session", event.session()).text("ending", ConstantWord.of(event.ending())).text("reason", event.reason());
     }
 
     private static void conditions(JsonText json, StartConditionsChecked event) {
@@ -123,7 +124,7 @@ final class Payload {
         }
         event.trace().ifPresent(path -> json.text("trace", path));
         json.text("startedAt", time(event.startedAt())).number("elapsedSeconds", event.elapsedSeconds())
-                .text("source", JournalWords.of(event.source()));
+                .text("source", ConstantWord.of(event.source()));
     }
 
     private static void corrected(JsonText json, TrialCorrected event) {

@@ -1,5 +1,6 @@
 package coldproof.files.journal;
 
+import coldproof.quantity.ConstantWord;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.study.Entry;
@@ -9,7 +10,6 @@ import coldproof.study.StudyState;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What was read from a journal file: every entry that can be read, and everything that is wrong with the file, by line. */
@@ -86,7 +86,7 @@ public final class Reading {
     public JournalCheck check(String file) {
         StudyState state = StudyState.fold(entries);
         List<JournalFlaw> flaws = damages.stream().map(damage -> new JournalFlaw(damage.line(), damage.byteOffset(),
-                damage.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'), damage.text(), damage.entriesLost())).toList();
+                ConstantWord.of(damage.kind()), damage.text(), damage.entriesLost())).toList();
         return new JournalCheck(file, entries.size(), state.trials().size(), state.lastSequence(), lines.isEmpty() ? "" : Sum.text(lastSum()),
                 flaws, state.oddities());
     }

@@ -2,6 +2,7 @@ package coldproof.report.export;
 
 import coldproof.plan.Factor;
 import coldproof.plan.Plan;
+import coldproof.quantity.ConstantWord;
 import coldproof.report.export.TidyTable.Column;
 import coldproof.report.export.TidyTable.Type;
 import coldproof.study.Observed;
@@ -44,7 +45,7 @@ final class TrialColumns {
                 trial -> Optional.of(DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(trial.recorded().startedAt())));
         add(word("elapsed", ""), Type.NUMBER, "s", "how long it ran, by the monotonic clock", trial -> Optional.of(trial.recorded().elapsedSeconds()));
         add(word("source", ""), Type.TEXT, "", "where the score came from",
-                trial -> Optional.of(trial.recorded().source().name().toLowerCase(Locale.ROOT)));
+                trial -> Optional.of(ConstantWord.of(trial.recorded().source())));
         add(word("trace", ""), Type.TEXT, "", "telemetry of the trial, a path in the study folder", trial -> trial.recorded().trace().map(path -> path));
         add(word("entry", ""), Type.WHOLE, "", "number of the journal entry that recorded it", trial -> Optional.of(trial.sequence()));
         readings(state);

@@ -1,10 +1,10 @@
 package coldproof.report.json;
 
+import coldproof.quantity.ConstantWord;
 import coldproof.reason.sizing.CheapestStudy;
 import coldproof.reason.sizing.PlanAdvice;
 import coldproof.reason.sizing.PlannedStudy;
 import java.util.List;
-import java.util.Locale;
 
 /** The document of {@code runs --cheapest --json}. */
 public final class CheapestJson {
@@ -19,7 +19,7 @@ public final class CheapestJson {
                 .put("equal", advice.equal().map(plan -> plan(study, plan))).put("asPlanned", plan(study, study.planned()));
         json.put("runnersUp", plans(study, advice.runnersUp())).put("frontier", plans(study, advice.frontier()));
         JsonObject lifted = new JsonObject();
-        advice.lifted().forEach((limit, plan) -> lifted.put(limit.name().toLowerCase(Locale.ROOT).replace('_', '-'), plan(study, plan)));
+        advice.lifted().forEach((limit, plan) -> lifted.put(ConstantWord.of(limit), plan(study, plan)));
         return json.put("withoutLimit", lifted).put("trialsOptimum", advice.trialsOptimum()).put("ratioOptimum", advice.ratioOptimum());
     }
 

@@ -1,11 +1,11 @@
 package coldproof.report.json;
 
 import coldproof.plan.Position;
+import coldproof.quantity.ConstantWord;
 import coldproof.reason.checklist.Question;
 import coldproof.study.Observed;
 import coldproof.study.StudyState;
 import coldproof.study.Trial;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The document of {@code log --json}. */
@@ -16,7 +16,7 @@ public final class ChecklistJson {
     public static JsonObject of(Question next, StudyState state) {
         JsonObject json = new JsonObject().put("recorded", state.trials().size()).put("skipped", state.skipped().size()).put("remaining", next.progress().open())
                 .put("paused", state.paused()).put("trials", state.trials().stream().map(ChecklistJson::trial).toList());
-        return json.put("next", new JsonObject().put("asks", next.ask().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+        return json.put("next", new JsonObject().put("asks", ConstantWord.of(next.ask()))
                 .put("trial", next.step().position().map(Position::number)).put("session", Optional.of(next.step().session()).filter(session -> session > 0))
                 .put("condition", next.progress().condition()).put("shown", next.shown().map(ChecklistJson::shown)));
     }

@@ -1,10 +1,10 @@
 package coldproof.report.json;
 
+import coldproof.quantity.ConstantWord;
 import coldproof.study.JournalChange;
 import coldproof.study.JournalCheck;
 import coldproof.study.JournalFlaw;
 import coldproof.study.Oddity;
-import java.util.Locale;
 
 /** The documents of {@code journal --json}. */
 public final class JournalJson {
@@ -31,7 +31,7 @@ public final class JournalJson {
     }
 
     private static JsonObject oddity(Oddity oddity) {
-        return new JsonObject().put("entry", oddity.sequence()).put("kind", oddity.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+        return new JsonObject().put("entry", oddity.sequence()).put("kind", ConstantWord.of(oddity.kind()))
                 .put("text", oddity.text());
     }
 }

@@ -1,10 +1,10 @@
 package coldproof.report.json;
 
+import coldproof.quantity.ConstantWord;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.looks.LookCost;
 import coldproof.reason.verdict.LookReport;
-import java.util.Locale;
 
 /** What {@code verdict --json} and {@code runs --json} say below {@code looks}. */
 final class LooksJson {
@@ -29,7 +29,7 @@ final class LooksJson {
     }
 
     private static String spending() {
-        return LookCost.SPENDING.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return ConstantWord.of(LookCost.SPENDING);
     }
 
     private static JsonObject look(LookReport.Look look) {

@@ -1,6 +1,7 @@
 package coldproof.report.page;
 
 import coldproof.plan.Factor;
+import coldproof.quantity.ConstantWord;
 import coldproof.report.text.Figures;
 import coldproof.study.Session;
 import coldproof.study.Source;
@@ -24,7 +25,7 @@ final class TrialsSection {
         List<List<String>> rows = new ArrayList<>();
         for (Session session : content.state().sessions()) {
             long trials = content.state().trials().stream().filter(trial -> trial.recorded().session() == session.number()).count();
-            String ending = session.ending().map(end -> end.name().toLowerCase(Locale.ROOT)).orElse("open");
+            String ending = session.ending().map(ConstantWord::of).orElse("open");
             rows.add(List.of(Integer.toString(session.number()), levels(session.levels()), minute(session.openedBy().at()), Long.toString(trials),
                     ending + (session.reason().isBlank() ? "" : ": " + session.reason()), session.note()));
         }

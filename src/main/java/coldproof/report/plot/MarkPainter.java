@@ -1,8 +1,8 @@
 package coldproof.report.plot;
 
+import coldproof.quantity.ConstantWord;
 import coldproof.report.markup.Markup;
 import java.util.List;
-import java.util.Locale;
 
 /** Paints the marks of a plot. */
 final class MarkPainter {
@@ -21,7 +21,7 @@ final class MarkPainter {
         if (mark instanceof Mark.Points points) {
             points(points);
         } else if (mark instanceof Mark.Line line) {
-            path(line(line.places()), "line " + line.stroke().name().toLowerCase(Locale.ROOT) + " s-" + line.ink().code());
+            path(line(line.places()), "line " + ConstantWord.of(line.stroke()) + " s-" + line.ink().code());
         } else if (mark instanceof Mark.Reach reach) {
             reach(reach);
         } else if (mark instanceof Mark.Bar bar) {
@@ -101,7 +101,7 @@ final class MarkPainter {
         double place = rule.along() == Mark.Along.X ? at.x(rule.value()) : at.y(rule.value());
         String path = rule.along() == Mark.Along.X ? "M" + n(place) + " " + n(at.top()) + "V" + n(at.bottom())
                 : "M" + n(at.left()) + " " + n(place) + "H" + n(at.right());
-        path(path, "line " + rule.stroke().name().toLowerCase(Locale.ROOT) + " s-" + rule.ink().code());
+        path(path, "line " + ConstantWord.of(rule.stroke()) + " s-" + rule.ink().code());
     }
 
     private void ribbon(Mark.Ribbon ribbon) {
