@@ -41,8 +41,11 @@ record LoneReadings(int first, int count, double value) {
     }
 
     private static boolean isLone(Channel channel, double[] values, int at, boolean quick) {
+        if (Double.isNaN(values[at]) || !quick && values[at] != 0) {
+            return false;
+        }
         double[] around = neighbours(values, at);
-        if (Double.isNaN(values[at]) || around.length < 2 * AROUND) {
+        if (around.length < 2 * AROUND) {
             return false;
         }
         double low = around[0];

@@ -36,15 +36,15 @@ final class CellNumber {
         return unit.get().kind() == columnUnit.kind() ? unit.get().to(columnUnit, number) : Double.NaN;
     }
 
-    /** The number in a cell of digits with at most one decimal mark and a minus; NaN when there is more to it. */
-    static double plainDigits(String cell, boolean decimalComma) {
+    /** The number in a part of a text when that is digits with at most one decimal mark and a minus; NaN when there is more to it. */
+    static double plainDigits(String text, int from, int to, boolean decimalComma) {
         char mark = decimalComma ? ',' : '.';
-        boolean negative = cell.startsWith("-");
+        boolean negative = from < to && text.charAt(from) == '-';
         long mantissa = 0;
         int digits = 0;
         int fraction = -1;
-        for (int i = negative ? 1 : 0; i < cell.length(); i++) {
-            char c = cell.charAt(i);
+        for (int i = negative ? from + 1 : from; i < to; i++) {
+            char c = text.charAt(i);
             if (c >= '0' && c <= '9' && digits < Decimals.EXACT_DIGITS) {
                 mantissa = mantissa * 10 + c - '0';
                 digits++;

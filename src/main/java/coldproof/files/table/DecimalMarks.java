@@ -36,15 +36,20 @@ record DecimalMarks(boolean pointInColumn, boolean pointInTable, boolean onlyTho
     }
 
     static boolean isNumberWith(char mark, String cell) {
+        return isNumberWith(mark, cell, 0, cell.length());
+    }
+
+    /** Whether a part of a text is a number with one such mark. */
+    static boolean isNumberWith(char mark, String text, int from, int to) {
         int marks = 0;
         int digits = 0;
-        for (int i = 0; i < cell.length(); i++) {
-            char c = cell.charAt(i);
+        for (int i = from; i < to; i++) {
+            char c = text.charAt(i);
             if (c >= '0' && c <= '9') {
                 digits++;
             } else if (c == mark) {
                 marks++;
-            } else if (!(i == 0 && (c == '-' || c == '+'))) {
+            } else if (!(i == from && (c == '-' || c == '+'))) {
                 return false;
             }
         }

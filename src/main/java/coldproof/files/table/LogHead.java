@@ -34,48 +34,27 @@ public record LogHead(String name, List<ColumnSample> columns, char delimiter, b
 
     static LogHead of(String name, String sample) {
         Layout layout = Layout.of(sample);
-        List<List<String>> rows = new ArrayList<>();
-        for (DelimitedLine line : DelimitedLine.split(sample, layout.delimiter(), Integer.MAX_VALUE)) {
-            if (line.line() >= layout.firstDataLine() && !line.isBlank() && !line.isRemark()) {
-                rows.add(line.texts());
-            }
-        }
-        boolean decimalComma = usesDecimalComma(rows, layout.delimiter() == ',');
+        SampleCells cells = SampleCells.of(sample, layout);
+        boolean decimalComma = layout.delimiter() != ',' && cells.numbersWith(',') > cells.numbersWith('.');
         List<ColumnSample> columns = new ArrayList<>();
         for (int i = 0; i < layout.columns().size(); i++) {
-            columns.add(sample(i, layout, rows, decimalComma));
+            columns.add(sample(i, layout, cells, decimalComma));
         }
         return new LogHead(name, columns, layout.delimiter(), decimalComma, layout.firstDataLine());
     }
 
     /** Between commas, quoted numbers with a comma may be thousands: there no number may have a point, and not all three digits behind. */
-    private static boolean usesDecimalComma(List<List<String>> rows, boolean betweenCommas) {
-        int commas = 0;
-        int points = 0;
-        int thousands = 0;
-        for (List<String> row : rows) {
-            for (String text : row) {
-                String cell = text.strip();
-                boolean comma = DecimalMarks.isNumberWith(',', cell);
-                commas += comma ? 1 : 0;
-                thousands += comma && cell.length() - cell.indexOf(',') == 4 ? 1 : 0;
-                points += DecimalMarks.isNumberWith('.', cell) ? 1 : 0;
-            }
-        }
-        return betweenCommas ? points == 0 && thousands < commas : commas > points;
-    }
-
-    private static ColumnSample sample(int index, Layout layout, List<List<String>> rows, boolean decimalComma) {
+    private static ColumnSample sample(int index, Layout layout, SampleCells cells, boolean decimalComma) {
         int[] kinds = new int[CellKind.values().length];
         TimeText time = new TimeText();
         String unit = layout.units().get(index);
-        double[] numbers = new double[rows.size()];
-        double[] times = new double[rows.size()];
-        for (int i = 0; i < rows.size(); i++) {
-            String cell = index < rows.get(i).size() ? rows.get(i).get(index).strip() : "";
+        double[] numbers = new double[cells.rows()];
+        double[] times = new double[cells.rows()];
+        for (int i = 0; i < cells.rows(); i++) {
             times[i] = Double.NaN;
-            numbers[i] = CellNumber.plainDigits(cell, decimalComma);
+            numbers[i] = cells.plainDigits(i, index, decimalComma);
             boolean plain = !Double.isNaN(numbers[i]);
+            String cell = plain ? "" : cells.text(i, index);
             if (plain || !Table.isMissing(cell)) {
                 if (!plain) {
                     String own = CellNumber.unitIn(cell);
