@@ -72,6 +72,7 @@ record Cell(String words, double low, double high, boolean outside, double margi
         if (margin > 0 && none && moved.low() <= 0 && moved.high() >= 0) {
             return Prediction.Result.RULED_OUT;
         }
-        return (outside ? beyond : within) ? Prediction.Result.SUPPORTED : Prediction.Result.UNTESTED;
+        boolean moves = margin > 0 && moved.low() >= low && moved.high() <= high;
+        return (outside ? beyond : margin > 0 ? moves : within) ? Prediction.Result.SUPPORTED : Prediction.Result.UNTESTED;
     }
 }

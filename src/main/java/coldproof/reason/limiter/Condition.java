@@ -69,7 +69,7 @@ final class Condition {
     }
 
     String name() {
-        return String.join(" ", levels.entrySet().stream().map(level -> level.getKey() + " " + level.getValue()).toList());
+        return String.join(", ", levels.entrySet().stream().map(level -> level.getKey() + " " + level.getValue()).toList());
     }
 
     /** Whether most logs show the rest before the work. */

@@ -114,11 +114,11 @@ final class EvidenceFinder {
         switch (held.which()) {
             case DIE -> {
                 if (!StudyLimits.isClockFlat(condition)) {
-                    add(text("from trial to trial and minute to minute the die stays within %.2f K while power moves, by what would be worth %.1f K", held.dieKelvins(),
+                    add(text("over trials and minutes power moves, by what would be worth %2$.1f K of die, and the die stays within %1$.2f K: the die is held", held.dieKelvins(),
                             held.powerKelvins()), 0.9, 0.02, 0.3, 0.02, 0.3);
                 }
             }
-            case POWER -> add(text("from trial to trial and minute to minute the die moves by %.2f K while power stays, within what would be worth %.2f K",
+            case POWER -> add(text("over trials and minutes the die moves by %.2f K and power stays, within what would be worth %.2f K of die: power is held",
                     held.dieKelvins(), held.powerKelvins()), 0.02, 0.9, 0.7, 0.9, 0.7);
             case NEITHER_SHOWN -> {
                 // Too little moved, or both did: no evidence either way.

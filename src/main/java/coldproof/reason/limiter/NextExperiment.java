@@ -63,8 +63,12 @@ final class NextExperiment {
                         headroom.then() == Limiter.HEAT ? "above" : "below", headroom.airCelsius(), Hypothesis.valueOf(headroom.then().name()).phrase());
             }
         }
-        boolean cooled = changes.stream().anyMatch(change -> change.kind().helpsCooling());
-        return cooled ? "Nothing is open. To check the answer, lower the highest clock a tenth: the rate should follow unless the work itself limits."
-                : "One signal is there, the answer to a change is not: set the fan to its maximum or chill the air, and see whether what is pinned stays pinned.";
+        if (changes.isEmpty()) {
+            return "One signal is there, the answer to a change is not: set the fan to its maximum or chill the air, and see whether what is pinned stays pinned.";
+        }
+        if (answers.stream().anyMatch(answer -> answer.limiter() == Limiter.SUPPLY)) {
+            return "Nothing is open. To check the answer, use a stronger adapter, or a fuller and warmer battery: power and rate should rise.";
+        }
+        return "Nothing is open. To check the answer, lower the highest clock a tenth: the rate should follow unless the work itself limits.";
     }
 }

@@ -10,11 +10,14 @@ import coldproof.trace.Channel;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** The limiter as a person reads it: the answer for each condition first, then the evidence, the predictions, what is ruled out, and what to try next. */
 public final class LimiterText {
     private static final int MOST_EVIDENCE = 6;
+    private static final List<String> TELLING = List.of("clock", "power", "die temperature"); // performance goes as the clock
+    private static final int MOST_TELLING = 2;
     private static final List<Channel> SHOWN = List.of(Channel.PACKAGE_POWER, Channel.CLOCK, Channel.DIE_TEMPERATURE, Channel.FAN);
 
     private final LimiterAnswer answer;
@@ -112,36 +115,51 @@ public final class LimiterText {
             return;
         }
         out.append("\nPredictions (").append(tested.size()).append(" of ").append(made).append(" could be tested; all with --json)\n");
-        String before = "";
-        for (Prediction prediction : tested) {
-            String change = "from " + name(prediction.levels()) + ", " + Harmless.line(prediction.change());
-            if (!change.equals(before)) {
-                Wrap.indented(change, "  ", columns, out);
-                before = change;
+        Map<String, Map<String, List<Prediction>>> changes = new LinkedHashMap<>();
+        tested.forEach(one -> changes.computeIfAbsent("from " + name(one.levels()) + ": " + Harmless.line(one.change()), change -> new LinkedHashMap<>())
+                .computeIfAbsent(one.quantity() + " " + one.observed(), seen -> new ArrayList<>()).add(one));
+        changes.forEach((change, effects) -> {
+            Wrap.indented(change, "  ", columns, out);
+            effects.forEach(this::effect);
+        });
+    }
+
+    /** One effect, and what was predicted of it by which explanation. */
+    private void effect(String seen, List<Prediction> predictions) {
+        Wrap.indented(seen, "    ", columns, out);
+        for (Prediction.Result result : List.of(Prediction.Result.SUPPORTED, Prediction.Result.RULED_OUT)) {
+            Map<String, List<String>> words = new LinkedHashMap<>();
+            predictions.stream().filter(one -> one.result() == result)
+                    .forEach(one -> words.computeIfAbsent(one.predicted(), same -> new ArrayList<>()).add(one.hypothesis().word()));
+            if (!words.isEmpty()) {
+                StringBuilder wrapped = new StringBuilder();
+                Wrap.indented(String.join("; ", words.entrySet().stream().map(one -> either(one.getValue()) + ": " + one.getKey()).toList()), " ".repeat(17), columns, wrapped);
+                out.append(String.format(Locale.ROOT, "      %-9s  ", result.word())).append(wrapped.substring(17));
             }
-            StringBuilder wrapped = new StringBuilder();
-            Wrap.indented(prediction.quantity() + " " + prediction.predicted() + "; observed " + prediction.observed(), " ".repeat(26), columns, wrapped);
-            out.append(String.format(java.util.Locale.ROOT, "    %-9s %-11s ", prediction.hypothesis().word(), prediction.result().word())).append(wrapped.substring(26));
         }
     }
 
-    /** What a change that nobody made would show: for each of its quantities the explanations by what they predict. */
+    /** What a change that nobody made would show, by the two quantities that tell the explanations apart; changes that show the same together. */
     private void notTried() {
-        Map<String, Map<String, Map<String, List<String>>>> changes = new LinkedHashMap<>();
-        answer.predictions().stream().filter(prediction -> prediction.levels().isEmpty()).forEach(prediction -> changes
-                .computeIfAbsent(prediction.change(), change -> new LinkedHashMap<>()).computeIfAbsent(prediction.quantity(), quantity -> new LinkedHashMap<>())
-                .computeIfAbsent(prediction.predicted(), words -> new ArrayList<>()).add(prediction.hypothesis().word()));
+        Map<String, List<String>> changes = new LinkedHashMap<>();
+        answer.predictions().stream().filter(prediction -> prediction.levels().isEmpty()).map(Prediction::change).distinct()
+                .forEach(change -> changes.computeIfAbsent(telling(change), shown -> new ArrayList<>()).add(change));
         List<String> lines = new ArrayList<>();
-        changes.forEach((change, quantities) -> {
-            List<String> telling = new ArrayList<>();
-            quantities.forEach((quantity, predicted) -> {
-                if (predicted.size() > 1) {
-                    telling.add(quantity + " " + String.join(", ", predicted.entrySet().stream().map(one -> one.getKey() + " if " + either(one.getValue())).toList()));
-                }
-            });
-            lines.add(change + ": " + String.join("; ", telling));
-        });
+        changes.forEach((shown, alike) -> lines.add(either(alike) + ": " + shown));
         list("Not tried, and what it would show", lines);
+    }
+
+    private String telling(String change) {
+        List<String> telling = new ArrayList<>();
+        for (String quantity : TELLING) {
+            Map<String, List<String>> predicted = new LinkedHashMap<>();
+            answer.predictions().stream().filter(prediction -> prediction.levels().isEmpty() && prediction.change().equals(change) && prediction.quantity().equals(quantity))
+                    .forEach(prediction -> predicted.computeIfAbsent(prediction.predicted(), words -> new ArrayList<>()).add(prediction.hypothesis().word()));
+            if (predicted.size() > 1 && telling.size() < MOST_TELLING) {
+                telling.add(quantity + " " + String.join(", ", predicted.entrySet().stream().map(one -> one.getKey() + " if " + either(one.getValue())).toList()));
+            }
+        }
+        return String.join("; ", telling);
     }
 
     private static String either(List<String> words) {
