@@ -82,9 +82,15 @@ final class Condition {
         return 2 * soaked.stream().filter(trial -> trial.trace().level(channel).isPresent()).count() > soaked.size();
     }
 
-    /** Median over the soaked trials of the sustained mean; NaN when not measured. */
+    /**
+     * Sustained level over the soaked trials: the mean over the sessions of each session's median, so that a day of other air counts by its
+     * share and a disturbed trial does not; NaN when not measured.
+     */
     double mean(Channel channel) {
-        return overTrials(channel, Level::mean);
+        Map<String, List<LimiterTrial>> sessions = new LinkedHashMap<>();
+        soaked.forEach(trial -> sessions.computeIfAbsent(trial.session(), name -> new ArrayList<>()).add(trial));
+        return sessions.values().stream().mapToDouble(session -> median(session, trial -> trial.trace().level(channel).map(Level::mean).orElse(Double.NaN)))
+                .filter(value -> !Double.isNaN(value)).average().orElse(Double.NaN);
     }
 
     /** Median over the soaked trials of the slow wandering inside the last half; NaN when not measured. */
