@@ -2,6 +2,7 @@ package coldproof.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,11 +82,15 @@ public final class Scheduler {
         List<Position> positions = new ArrayList<>();
         for (int session = 1; session <= sessionLevels.size(); session++) {
             String level = sessionLevels.get(session - 1);
-            int order = 1;
-            for (Map<String, String> condition : withinSession(conditions)) {
+            Map<Map<String, String>, Map<String, String>> all = new IdentityHashMap<>(); // few conditions, perhaps thousands of trials
+            for (Map<String, String> condition : conditions) {
                 Map<String, String> set = new LinkedHashMap<>(condition);
                 sessionFactor.ifPresent(factor -> set.put(factor.name(), level));
-                positions.add(new Position(positions.size() + 1, session, order++, 0, levels(set)));
+                all.put(condition, levels(set));
+            }
+            int order = 1;
+            for (Map<String, String> condition : withinSession(conditions)) {
+                positions.add(new Position(positions.size() + 1, session, order++, 0, all.get(condition)));
             }
         }
         return new RunSheet(positions, orders);

@@ -1,6 +1,5 @@
 package coldproof.study;
 
-import java.time.Duration;
 import java.util.List;
 
 /**
@@ -42,7 +41,8 @@ public record Elapsed(double seconds, boolean measured) {
 
     /** Difference of the wall-clock instants, s; negative when the clock was set back. */
     static double wallSeconds(Entry from, Entry to) {
-        Duration difference = Duration.between(from.at(), to.at());
-        return difference.getSeconds() + difference.getNano() / NANOS_PER_SECOND;
+        long seconds = to.at().toEpochSecond() - from.at().toEpochSecond();
+        int nanos = to.at().getNano() - from.at().getNano();
+        return nanos < 0 ? seconds - 1 + (nanos + NANOS_PER_SECOND) / NANOS_PER_SECOND : seconds + nanos / NANOS_PER_SECOND;
     }
 }
