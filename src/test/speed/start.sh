@@ -38,7 +38,11 @@ measure "coldproof --version" "$coldproof" --version
 measure "coldproof runs, sessions" "$coldproof" runs --layout sessions --effect 3% --noise 1.5% --session-noise 0.8%
 measure "coldproof to its prompt, and quit" "$coldproof" --study "$work/small"
 measure "coldproof schedule, 32 trials" "$coldproof" schedule --study "$work/small"
+measure "coldproof to its prompt, study of 10,000 trials" "$coldproof" --study "$work/large"
+measure "coldproof plan show, small study" "$coldproof" plan show --study "$work/small"
 measure "coldproof plan show, study of 10,000 trials" "$coldproof" plan show --study "$work/large"
+measure "coldproof journal check, small study" "$coldproof" journal check --study "$work/small"
+measure "coldproof journal check, 10,000 trials" "$coldproof" journal check --study "$work/large"
 if command -v Rscript > /dev/null; then
   measure "Rscript -e 1" Rscript -e 1
 fi

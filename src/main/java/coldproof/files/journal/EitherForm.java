@@ -1,5 +1,6 @@
 package coldproof.files.journal;
 
+import java.util.Optional;
 import tools.jackson.core.json.JsonFactory;
 
 /** Reads lines of the form this version writes the short way, and all others with the general reader; both give the same. */
@@ -9,7 +10,8 @@ final class EitherForm implements LineScan.LineReader {
 
     @Override
     public Line read(byte[] bytes, int from, int to) {
-        return plain.read(bytes, from, to).orElseGet(() -> general(bytes, from, to));
+        Optional<Line> line = plain.read(bytes, from, to);
+        return line.isPresent() ? line.get() : general(bytes, from, to);
     }
 
     private Line general(byte[] bytes, int from, int to) {
