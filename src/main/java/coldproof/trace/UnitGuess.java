@@ -64,8 +64,9 @@ final class UnitGuess {
     /** Unit of the column for what it measures: as written, else by the size of the numbers. */
     static TraceUnit of(ColumnSample column, TraceUnit.Kind kind) {
         Optional<TraceUnit> written = written(column, new HeadingWords(column.name())).filter(unit -> unit.kind() == kind);
-        double high = high(column.values());
-        if (written.isPresent() && !(written.get() == TraceUnit.PERCENT && high <= 1.0 && high > 0 && column.unit().isEmpty())) {
+        boolean certain = written.isPresent() && !(written.get() == TraceUnit.PERCENT && column.unit().isEmpty());
+        double high = certain ? Double.NaN : high(column.values()); // sorts: not without need
+        if (written.isPresent() && !(high <= 1.0 && high > 0)) {
             return written.get();
         }
         return switch (kind) {
