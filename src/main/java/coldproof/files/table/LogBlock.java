@@ -16,6 +16,9 @@ final class LogBlock {
     /** Whether this is no block, but the beginning of a line of unreasonable length. */
     boolean endless;
 
+    /** Whether its last line had no line end in the log, as one has that was cut off while it was written. */
+    boolean unfinished;
+
     LogBlock(int room) {
         bytes = new byte[room + PADDING];
     }

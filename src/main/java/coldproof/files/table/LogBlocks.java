@@ -59,6 +59,7 @@ final class LogBlocks {
             end = endOfLines(block.bytes, filled);
         }
         block.endless = end == 0 && !ended;
+        block.unfinished = ended && filled > 0 && block.bytes[filled - 1] != '\n' && block.bytes[filled - 1] != '\r';
         if (ended && filled > 0 && block.bytes[filled - 1] != '\n') {
             block.bytes[filled++] = '\n'; // the last line may lack its end
         }

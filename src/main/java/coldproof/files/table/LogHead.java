@@ -35,7 +35,7 @@ public record LogHead(String name, List<ColumnSample> columns, char delimiter, b
     static LogHead of(String name, String sample) {
         Layout layout = Layout.of(sample);
         SampleCells cells = SampleCells.of(sample, layout);
-        boolean decimalComma = layout.delimiter() != ',' && cells.numbersWith(',') > cells.numbersWith('.');
+        boolean decimalComma = usesDecimalComma(cells, layout.delimiter() == ',');
         List<ColumnSample> columns = new ArrayList<>();
         for (int i = 0; i < layout.columns().size(); i++) {
             columns.add(sample(i, layout, cells, decimalComma));
@@ -44,6 +44,12 @@ public record LogHead(String name, List<ColumnSample> columns, char delimiter, b
     }
 
     /** Between commas, quoted numbers with a comma may be thousands: there no number may have a point, and not all three digits behind. */
+    private static boolean usesDecimalComma(SampleCells cells, boolean betweenCommas) {
+        int commas = cells.numbersWith(',');
+        int points = cells.numbersWith('.');
+        return betweenCommas ? points == 0 && cells.mayBeThousands() < commas : commas > points;
+    }
+
     private static ColumnSample sample(int index, Layout layout, SampleCells cells, boolean decimalComma) {
         int[] kinds = new int[CellKind.values().length];
         TimeText time = new TimeText();

@@ -13,6 +13,8 @@ import java.util.Arrays;
  */
 final class LogScanner {
     private static final int SKIP = -1;
+    private static final int NEVER = -1;
+    private static final char NO_UTF8 = '\ufffd'; // what stands for bytes that are no UTF-8: those of a degree sign in Latin-1
     private static final long NEW_LINES = EightBytes.all((byte) '\n');
     private static final long RETURNS = EightBytes.all((byte) '\r');
 
@@ -63,13 +65,17 @@ final class LogScanner {
         rows.clear();
         line = 0;
         for (int at = block.from; at < block.to; line++) {
-            at = LogBlock.behindLineEnd(block.bytes, row(block.bytes, at));
+            at = LogBlock.behindLineEnd(block.bytes, row(block.bytes, at, block.unfinished ? block.to : NEVER));
         }
         rows.lineCount(line);
     }
 
-    /** Reads one line; returns where it ends. */
-    private int row(byte[] bytes, int start) {
+    /**
+     * Reads one line; returns where it ends.
+     *
+     * @param unfinishedTo place behind the line that has no line end in the log
+     */
+    private int row(byte[] bytes, int start, int unfinishedTo) {
         if (isRemark(bytes, start)) {
             return endOfLine(bytes, start);
         }
@@ -77,6 +83,7 @@ final class LogScanner {
         int row = rows.newRow();
         double[] values = rows.values();
         int p = start;
+        boolean whole = true;
         for (int column = 0; column <= lastWanted; column++) {
             int slot = slots[column];
             if (slot == SKIP) {
@@ -87,6 +94,7 @@ final class LogScanner {
                 p = number(bytes, p, values, row, slot, column);
             }
             if (bytes[p] != delimiter) {
+                whole = column == lastWanted;
                 break;
             }
             p++;
@@ -96,7 +104,10 @@ final class LogScanner {
         if (!timed) {
             rows.forgetRemarks(remarks); // a line without a time is told of as a whole
         }
-        if (timed && anyReadable(values, row)) {
+        if (!whole && timed && end + 1 == unfinishedTo) {
+            rows.forgetRemarks(remarks);
+            rows.skipped(line, "is cut off: its last number may not be whole");
+        } else if (timed && anyReadable(values, row)) {
             rows.addRow(line);
         } else if (!isBlank(bytes, start, end)) {
             explain(bytes, start, end, timed);
@@ -252,7 +263,10 @@ final class LogScanner {
 
     private static String text(byte[] bytes, int from, int end) {
         boolean quoted = end - from >= 2 && bytes[from] == '"' && bytes[end - 1] == '"';
-        return new String(bytes, quoted ? from + 1 : from, quoted ? end - from - 2 : end - from, StandardCharsets.UTF_8).strip();
+        int start = quoted ? from + 1 : from;
+        int length = quoted ? end - from - 2 : end - from;
+        String text = new String(bytes, start, length, StandardCharsets.UTF_8);
+        return (text.indexOf(NO_UTF8) < 0 ? text : new String(bytes, start, length, StandardCharsets.ISO_8859_1)).strip();
     }
 
     private int endOfQuoted(byte[] bytes, int from) {

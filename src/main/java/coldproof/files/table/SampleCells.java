@@ -135,4 +135,13 @@ final class SampleCells {
         }
         return count;
     }
+
+    /** Number of cells that are numbers with a comma and three digits behind it, which may be thousands. */
+    int mayBeThousands() {
+        int count = 0;
+        for (int cell = 0; cell < cells; cell++) {
+            count += to[cell] - text.indexOf(',', from[cell]) == 4 && DecimalMarks.isNumberWith(',', text, from[cell], to[cell]) ? 1 : 0;
+        }
+        return count;
+    }
 }

@@ -101,6 +101,23 @@ class LogReaderTest {
         }
     }
 
+    /** Between commas a quoted comma is a decimal one, unless a number has a point or all have three digits behind it. */
+    @Test
+    void quotedDecimalCommasBetweenCommasAreRead() throws IOException {
+        Keeper keeper = scan("time,power,clock\n\"0,0\",\"15,25\",\"3,612\"\n\"1,0\",\"-0,5\",\"3,598\"\n", 0, 1, 2);
+        assertEquals(List.of(0.0, 15.25, 3.612), list(keeper.rows.get(0)));
+        assertEquals(List.of(1.0, -0.5, 3.598), list(keeper.rows.get(1)));
+        assertEquals(false, LogReader.head(write("time,power,fan\n0,15.25,\"3,612\"\n1,15.5,\"3,598\"\n", StandardCharsets.UTF_8)).decimalComma());
+        assertEquals(false, LogReader.head(write("time,power,fan\n0,15,\"3,612\"\n1,15,\"3,598\"\n", StandardCharsets.UTF_8)).decimalComma());
+    }
+
+    @Test
+    void degreesInCellsOfLatin1AreRead() throws IOException {
+        Keeper keeper = scan(write("time,die\n0,75.2 °F\n1,77.0 °F\n", StandardCharsets.ISO_8859_1), 0, 1);
+        assertEquals(List.of(0.0, 75.2), list(keeper.rows.get(0)));
+        assertEquals(List.of(), keeper.remarks);
+    }
+
     @Test
     void readsOnlyTheColumnsAskedForInTheOrderAskedFor() throws IOException {
         Keeper keeper = scan("time,note,power,clock\n0,\"a, b\",15.25,3600\n1,c,-0.5,3500\n", 0, 3, 2);
