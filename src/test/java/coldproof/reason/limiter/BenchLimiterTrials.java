@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Trials of the bench simulator as the limiter sees them. */
 final class BenchLimiterTrials {
@@ -33,13 +34,19 @@ final class BenchLimiterTrials {
     }
 
     static LimiterTrial of(BenchTrial trial, Map<String, String> levels, String session, double order, boolean withScore, boolean withLoops) {
-        LimiterTrial.Loops loops = withLoops ? LimiterTrial.Loops.ofRates(trial.loopRates()) : LimiterTrial.Loops.NONE;
-        return new LimiterTrial(levels, session, order, summary(trial.trace()), withScore ? Math.log(trial.score()) : Double.NaN, loops);
+        return of(trial, levels, session, order, withScore, withLoops, Set.of());
     }
 
-    private static TraceSummary summary(BenchTrace trace) {
+    /** The same from a log that lacks some channels. */
+    static LimiterTrial of(BenchTrial trial, Map<String, String> levels, String session, double order, boolean withScore, boolean withLoops, Set<Channel> lacking) {
+        LimiterTrial.Loops loops = withLoops ? LimiterTrial.Loops.ofRates(trial.loopRates()) : LimiterTrial.Loops.NONE;
+        return new LimiterTrial(levels, session, order, summary(trial.trace(), lacking), withScore ? Math.log(trial.score()) : Double.NaN, loops);
+    }
+
+    private static TraceSummary summary(BenchTrace trace, Set<Channel> lacking) {
         MappedColumn time = column(0, Channel.TIME, TraceUnit.SECOND);
         List<BenchTrace.Channel> logged = new ArrayList<>(COLUMNS.keySet());
+        logged.removeIf(channel -> lacking.contains(COLUMNS.get(channel).channel()));
         logged.sort((a, b) -> Integer.compare(COLUMNS.get(a).index(), COLUMNS.get(b).index()));
         TraceAccumulator accumulator = new TraceAccumulator(new ChannelMap(time, logged.stream().map(COLUMNS::get).toList()));
         double[][] values = new double[logged.size() + 1][];
