@@ -10,4 +10,15 @@ public final class ConstantWord {
     public static String of(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
+
+    /** Whether a text is that word; makes no word, because long files ask it for every line. */
+    public static boolean is(Enum<?> constant, String text) {
+        String name = constant.name();
+        boolean same = name.length() == text.length();
+        for (int i = 0; same && i < name.length(); i++) {
+            char c = name.charAt(i);
+            same = text.charAt(i) == (c == '_' ? '-' : c >= 'A' && c <= 'Z' ? (char) (c - 'A' + 'a') : c);
+        }
+        return same;
+    }
 }

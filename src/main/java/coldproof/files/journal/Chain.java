@@ -25,7 +25,8 @@ final class Chain {
             while (end < ordered.size() && ordered.get(end).sequence() == ordered.get(i).sequence()) {
                 end++;
             }
-            Found chosen = choose(last, ordered.subList(i, end), branchSums);
+            boolean alone = end == i + 1 && branchSums.isEmpty();
+            Found chosen = alone ? ordered.get(i) : choose(last, ordered.subList(i, end), branchSums);
             if (chosen != null) {
                 link(last, chosen);
                 lines.add(chosen);
@@ -52,9 +53,6 @@ final class Chain {
 
     /** Of the lines with one sequence number, the one that continues the chain; the others are repeats or another branch. */
     private Found choose(Found last, List<Found> same, Set<Long> branchSums) {
-        if (same.size() == 1 && branchSums.isEmpty()) {
-            return same.get(0);
-        }
         Found chosen = null;
         for (Found each : same) {
             boolean continues = last != null && each.line().previous() == last.line().sum();

@@ -69,7 +69,7 @@ abstract class Fields {
     <E extends Enum<E>> E choice(String key, Class<E> choices) {
         String text = text(key);
         for (E choice : choices.getEnumConstants()) {
-            if (choice.name().length() == text.length() && ConstantWord.of(choice).equals(text)) {
+            if (ConstantWord.is(choice, text)) {
                 return choice;
             }
         }

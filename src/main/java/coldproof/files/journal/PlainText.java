@@ -14,6 +14,9 @@ final class PlainText {
     private static final int WORDS = 1 << 10;
     private static final int LONGEST_WHOLE = 18; // digits that any long can hold
     private static final long EXACT = 1L << 53; // a mantissa up to here is exact as a double
+    private static final long LONGEST = 100_000_000_000_000_000L; // one digit more still fits a long
+    private static final double SPLIT = 134_217_729; // 2^27 + 1: cuts a double in two halves of 26 bits
+    private static final double DOUBT = 0x1p-50; // four times the error of the quotient of a remainder
     private static final int UNITS_OF_A_DATE = 20; // bytes of 2026-01-14T09:31:07Z, the least a time has
     private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18,
             1e19, 1e20, 1e21, 1e22}; // all exact
@@ -224,7 +227,7 @@ final class PlainText {
         int point = 0;
         for (int i = place; i < to; i++) {
             byte c = bytes[i];
-            if (c == 'E' || mantissa >= EXACT / 10) {
+            if (c == 'E' || mantissa >= LONGEST) {
                 return slowly(from, to);
             }
             if (c == '.' && point == 0 && i > place) {
@@ -237,8 +240,38 @@ final class PlainText {
         if (decimals == 0 || decimals >= POWERS.length || bytes[place] == '0' && point != place + 1) {
             throw new NotPlain("no decimal");
         }
-        double number = mantissa / POWERS[decimals];
+        double number = mantissa <= EXACT ? mantissa / POWERS[decimals] : quotient(mantissa, POWERS[decimals]);
+        if (Double.isNaN(number)) {
+            return slowly(from, to);
+        }
         return place > from ? -number : number;
+    }
+
+    /**
+     * A mantissa of more than 53 bits divided by an exact power of ten, correctly rounded; NaN where that is too near to the middle of two numbers
+     * to be told so. The first quotient is put right by its exact remainder (T. J. Dekker, Numerische Mathematik 18 (1971) 224-242: exact
+     * products of doubles), whose own quotient is known to 2 in 2^52.
+     */
+    static double quotient(long mantissa, double power) {
+        double high = mantissa;
+        double low = mantissa - (long) high;
+        double quotient = high / power;
+        double product = quotient * power;
+        double remainder = high - product - productError(quotient, power, product) + low;
+        double rest = remainder / power;
+        double least = quotient + rest * (1 - DOUBT);
+        return least == quotient + rest * (1 + DOUBT) ? least : Double.NaN;
+    }
+
+    /** How much the exact product of two numbers is larger than the rounded one. */
+    private static double productError(double a, double b, double product) {
+        double splitA = SPLIT * a;
+        double highA = splitA - (splitA - a);
+        double lowA = a - highA;
+        double splitB = SPLIT * b;
+        double highB = splitB - (splitB - b);
+        double lowB = b - highB;
+        return lowA * lowB - (product - highA * highB - lowA * highB - highA * lowB);
     }
 
     /** Any number that JSON allows, but for the signs and small letters that are not written here. */

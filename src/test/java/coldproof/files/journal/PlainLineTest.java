@@ -101,6 +101,25 @@ class PlainLineTest {
         }
     }
 
+    /** Digits that no program writes for a number: up to eighteen, near and at the middle of two numbers. */
+    @Test
+    void everyDecimalIsReadToTheNearestNumber() {
+        SplittableRandom random = new SplittableRandom(6);
+        PlainText text = new PlainText();
+        for (int round = 0; round < 200_000; round++) {
+            long mantissa = random.nextLong(1L << 53, 1_000_000_000_000_000_000L);
+            if (round % 3 == 0) {
+                mantissa = (random.nextLong(1L << 53, 1L << 54) & ~1L) + 1; // the middle of two whole numbers that are doubles
+            }
+            String digits = Long.toString(mantissa);
+            int decimals = round % 3 == 0 ? 1 : 1 + random.nextInt(digits.length() - 1);
+            String decimal = round % 3 == 0 ? digits + ".0" : digits.substring(0, digits.length() - decimals) + "." + digits.substring(digits.length() - decimals);
+            byte[] written = decimal.getBytes(StandardCharsets.US_ASCII);
+            text.take(written, written.length);
+            assertEquals(Double.parseDouble(decimal), text.number(0, written.length), 0, decimal);
+        }
+    }
+
     @Test
     void aLongJournalReadByManyThreadsIsReadInItsOrderAndItsDamageIsNamed() {
         ByteArrayOutputStream journal = new ByteArrayOutputStream();
