@@ -28,6 +28,10 @@ final class Values {
         }
     }
 
+    private static boolean isNoWord(String value) {
+        return value == null || value.isBlank();
+    }
+
     static void atLeast(String name, long value, long least) {
         if (value < least) {
             throw new IllegalArgumentException(name + " " + value + " is below " + least);
@@ -67,8 +71,12 @@ final class Values {
     static <V> Map<String, V> ordered(String name, Map<String, V> values) {
         Map<String, V> copy = new LinkedHashMap<>(values);
         for (Map.Entry<String, V> each : copy.entrySet()) {
-            word("a key of " + name, each.getKey());
-            present(name + "." + each.getKey(), each.getValue());
+            if (isNoWord(each.getKey())) { // asked first: long journals would make a message for every entry
+                word("a key of " + name, each.getKey());
+            }
+            if (each.getValue() == null) {
+                present(name + "." + each.getKey(), null);
+            }
         }
         return Collections.unmodifiableMap(copy);
     }
@@ -76,7 +84,11 @@ final class Values {
     /** Levels by factor, in the order given. */
     static Map<String, String> levels(Map<String, String> levels) {
         Map<String, String> copy = ordered("levels", levels);
-        copy.forEach((factor, level) -> word("the level of " + factor, level));
+        for (Map.Entry<String, String> each : copy.entrySet()) {
+            if (isNoWord(each.getValue())) {
+                word("the level of " + each.getKey(), each.getValue());
+            }
+        }
         return copy;
     }
 }

@@ -1,6 +1,8 @@
 package coldproof.files.journal;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 
@@ -23,6 +25,8 @@ final class PlainText {
     private final String[] words = new String[WORDS];
     private byte[] bytes;
     private int end;
+    private LocalDate lastDate = LocalDate.EPOCH;
+    private int lastDateDigits = 1970_01_01;
 
     /** Goes to the line in these bytes. */
     void take(byte[] all, int to) {
@@ -333,7 +337,12 @@ final class PlainText {
                 nanos *= 10;
             }
         }
-        return OffsetDateTime.of(year, month, day, hour, minute, second, nanos, offset(place, to - 1));
+        int date = (year * 100 + month) * 100 + day;
+        if (date != lastDateDigits) { // a bench day has many lines
+            lastDate = LocalDate.of(year, month, day);
+            lastDateDigits = date;
+        }
+        return OffsetDateTime.of(lastDate, LocalTime.of(hour, minute, second, nanos), offset(place, to - 1));
     }
 
     private ZoneOffset offset(int from, int to) {
