@@ -1,5 +1,8 @@
 package coldproof.files.table;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Which decimal marks a column and its table use, to tell a decimal comma from one between thousands.
  *
@@ -9,22 +12,24 @@ package coldproof.files.table;
  */
 record DecimalMarks(boolean pointInColumn, boolean pointInTable, boolean onlyThousands) {
 
-    static DecimalMarks of(Table table, int column) {
-        boolean pointInColumn = false;
+    /** The marks of each column of a table. */
+    static List<DecimalMarks> of(Table table) {
         boolean pointInTable = false;
-        boolean onlyThousands = true;
+        boolean[] pointInColumn = new boolean[table.columns().size()];
+        boolean[] otherThanThousands = new boolean[pointInColumn.length];
         for (Table.Row row : table.rows()) {
-            for (int i = 0; i < row.cells().size(); i++) {
+            for (int i = 0; i < pointInColumn.length; i++) {
                 String cell = row.text(i);
-                boolean point = isNumberWith('.', cell);
-                pointInTable |= point;
-                pointInColumn |= point && i == column;
-                if (i == column && isNumberWith(',', cell)) {
-                    onlyThousands &= cell.length() - cell.indexOf(',') == 4;
-                }
+                pointInColumn[i] |= isNumberWith('.', cell);
+                pointInTable |= pointInColumn[i];
+                otherThanThousands[i] |= isNumberWith(',', cell) && cell.length() - cell.indexOf(',') != 4;
             }
         }
-        return new DecimalMarks(pointInColumn, pointInTable, onlyThousands);
+        List<DecimalMarks> marks = new ArrayList<>();
+        for (int i = 0; i < pointInColumn.length; i++) {
+            marks.add(new DecimalMarks(pointInColumn[i], pointInTable, !otherThanThousands[i]));
+        }
+        return List.copyOf(marks);
     }
 
     boolean commaMeansTwoThings() {

@@ -6,7 +6,6 @@ import coldproof.quantity.Refused;
 import coldproof.trace.RowSink;
 import java.io.IOException;
 import java.io.InterruptedIOException;
-import java.io.UncheckedIOException;
 import java.util.function.LongConsumer;
 import java.util.stream.IntStream;
 
@@ -25,7 +24,7 @@ final class LogScan {
     private long taken; // blocks; guarded by blocks
     private long told; // blocks; guarded by turn, as is all below
     private long line;
-    private boolean broken;
+    private Throwable failure; // the first
 
     /**
      * Prepares to read.
@@ -43,12 +42,15 @@ final class LogScan {
         line = head.firstDataLine();
     }
 
-    /** Reads to the end. */
+    /** Reads to the end. What goes wrong in any hand ends all, and comes out when they have ended. */
     void run(int hands) throws IOException {
-        try {
-            IntStream.range(0, hands).parallel().forEach(hand -> work());
-        } catch (UncheckedIOException failed) {
-            throw failed.getCause();
+        IntStream.range(0, hands).parallel().forEach(hand -> work());
+        if (failure instanceof IOException failed) {
+            throw failed;
+        } else if (failure instanceof RuntimeException failed) {
+            throw failed;
+        } else if (failure instanceof Error failed) {
+            throw failed;
         }
     }
 
@@ -56,19 +58,14 @@ final class LogScan {
         LogBlock block = LogBlocks.empty();
         LogRows rows = new LogRows(wanted.length);
         LogScanner scanner = new LogScanner(head, wanted, rows);
-        boolean done = false;
         try {
-            for (long number = take(block); number >= 0; number = take(block)) {
+            long number = take(block);
+            while (number >= 0) {
                 scanner.scan(block);
-                tell(number, block, rows);
+                number = tell(number, block, rows) ? take(block) : -1;
             }
-            done = true;
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        } finally {
-            if (!done) {
-                stop(); // else the others would wait for this hand's block
-            }
+        } catch (IOException | RuntimeException | Error failed) {
+            stop(failed); // else the others would wait for this hand's block
         }
     }
 
@@ -78,13 +75,14 @@ final class LogScan {
         }
     }
 
-    private void tell(long number, LogBlock block, LogRows rows) throws IOException {
+    /** Tells a block in its turn; false when a hand has failed, so that there is no turn. */
+    private boolean tell(long number, LogBlock block, LogRows rows) throws IOException {
         synchronized (turn) {
-            while (told < number && !broken) {
+            while (told < number && failure == null) {
                 await();
             }
-            if (broken) {
-                return;
+            if (failure != null) {
+                return false;
             }
             if (block.endless) {
                 throw new Refused(Problem.of("line " + line + " is longer than " + (LogBlocks.LONGEST_LINE >> 20) + " MB",
@@ -95,6 +93,7 @@ final class LogScan {
             told++;
             bytesRead.accept(block.read);
             turn.notifyAll();
+            return true;
         }
     }
 
@@ -106,9 +105,9 @@ final class LogScan {
         }
     }
 
-    private void stop() {
+    private void stop(Throwable failed) {
         synchronized (turn) {
-            broken = true;
+            failure = failure == null ? failed : failure;
             turn.notifyAll();
         }
     }

@@ -14,21 +14,50 @@ import java.util.Set;
 
 /**
  * A delimited text read whole: names of the columns and rows of cells, each with its place. Numbers are read on demand, so that only the
- * columns that matter must hold numbers.
- *
- * @param name the file as the person knows it
- * @param columns names as written; a name may stand more than once
- * @param units unit of each column where a line of units follows the names, else empty texts
- * @param rows rows of data, in the order of the file, each with as many cells as there are columns
+ * columns that matter must hold numbers. Immutable.
  */
-public record Table(String name, List<String> columns, List<String> units, List<Row> rows) {
+public final class Table {
     private static final Set<String> MISSING = Set.of("", "-", "--", "?", "n/a", "na", "nan", "null", "none", "nil", "missing", "#n/a");
 
-    /** Copies its lists. */
-    public Table {
-        columns = List.copyOf(columns);
-        units = List.copyOf(units);
-        rows = List.copyOf(rows);
+    private final String name;
+    private final List<String> columns;
+    private final List<String> units;
+    private final List<Row> rows;
+    private List<DecimalMarks> decimalMarks; // by column; found when the first number is asked for, since that takes a look at every cell
+
+    /**
+     * A table of these rows.
+     *
+     * @param name the file as the person knows it
+     * @param columns names as written; a name may stand more than once
+     * @param units unit of each column where a line of units follows the names, else empty texts
+     * @param rows rows of data, in the order of the file, each with as many cells as there are columns
+     */
+    public Table(String name, List<String> columns, List<String> units, List<Row> rows) {
+        this.name = name;
+        this.columns = List.copyOf(columns);
+        this.units = List.copyOf(units);
+        this.rows = List.copyOf(rows);
+    }
+
+    /** The file as the person knows it. */
+    public String name() {
+        return name;
+    }
+
+    /** Names as written; a name may stand more than once. */
+    public List<String> columns() {
+        return columns;
+    }
+
+    /** Unit of each column where a line of units follows the names, else empty texts. */
+    public List<String> units() {
+        return units;
+    }
+
+    /** Rows of data, in the order of the file, each with as many cells as there are columns. */
+    public List<Row> rows() {
+        return rows;
     }
 
     /**
@@ -217,6 +246,9 @@ public record Table(String name, List<String> columns, List<String> units, List<
     }
 
     private DecimalMarks decimalMarks(int column) {
-        return DecimalMarks.of(this, column);
+        if (decimalMarks == null) {
+            decimalMarks = DecimalMarks.of(this); // found twice by two threads, it is the same
+        }
+        return decimalMarks.get(column);
     }
 }
