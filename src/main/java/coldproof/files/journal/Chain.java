@@ -106,10 +106,12 @@ final class Chain {
     /** Compares with the entry that was acknowledged last. */
     Optional<Damage> checkEnd(Head head, byte[] bytes) {
         long last = lines.isEmpty() ? 0 : lines.get(lines.size() - 1).sequence();
-        int lastLine = 1 + lineBreaks(bytes);
+        if (head.sequence() == last && last > 0 && lines.get(lines.size() - 1).line().sum() == head.sum()) {
+            return Optional.empty(); // as nearly always
+        }
         if (head.sequence() > last) {
             long missing = head.sequence() - last - unreadableAfter(last);
-            return missing <= 0 ? Optional.empty() : Optional.of(new Damage(lastLine, bytes.length, Damage.Kind.END_MISSING,
+            return missing <= 0 ? Optional.empty() : Optional.of(new Damage(1 + lineBreaks(bytes), bytes.length, Damage.Kind.END_MISSING,
                     "the journal ends with entry " + last + ", but entry " + head.sequence() + " had been acknowledged", missing));
         }
         boolean merged = lines.stream().anyMatch(found -> found.line().entry().event().kind() == EventKind.JOURNALS_MERGED);
