@@ -26,14 +26,19 @@ record Layout(char delimiter, int headingLine, List<String> columns, List<String
     static Layout of(String sample) {
         char best = '\0';
         double bestScore = 0;
+        List<DelimitedLine> lines = List.of();
         for (char delimiter : DELIMITERS) {
-            double score = score(DelimitedLine.split(sample, delimiter, SAMPLE_LINES));
-            if (score > bestScore) {
-                best = delimiter;
-                bestScore = score;
+            if (sample.indexOf(delimiter) >= 0) { // else every line is a single cell
+                List<DelimitedLine> split = DelimitedLine.split(sample, delimiter, SAMPLE_LINES);
+                double score = score(split);
+                if (score > bestScore) {
+                    best = delimiter;
+                    bestScore = score;
+                    lines = split;
+                }
             }
         }
-        List<DelimitedLine> lines = DelimitedLine.split(sample, best, SAMPLE_LINES);
+        lines = best == '\0' ? DelimitedLine.split(sample, best, SAMPLE_LINES) : lines;
         return withHeading(best, lines, usualWidth(lines));
     }
 
