@@ -49,7 +49,8 @@ public record Blocks(double stepSeconds, int count, Map<Channel, double[]> chann
         double[] values = channels.get(channel);
         double sum = 0;
         double weight = 0;
-        for (int i = 0; values != null && i < count; i++) {
+        int first = (int) Math.max(0, Math.floor(fromSeconds / stepSeconds) - 1); // a report asks for hundreds of stretches of each trial
+        for (int i = first; values != null && i < count && i * stepSeconds < toSeconds; i++) {
             double overlap = Math.min(toSeconds, (i + 1) * stepSeconds) - Math.max(fromSeconds, i * stepSeconds);
             if (overlap > 0 && !Double.isNaN(values[i])) {
                 sum += overlap * values[i];
