@@ -46,7 +46,11 @@ final class EvidenceFinder {
     }
 
     private void add(String text, double heat, double power, double clock, double supply, double workload) {
-        found.add(new Evidence(text, heat, power, clock, supply, workload));
+        found.add(new Evidence(text, false, heat, power, clock, supply, workload));
+    }
+
+    private void addOfTheWork(String text, double processor, double workload) {
+        found.add(new Evidence(text, true, processor, processor, processor, processor, workload));
     }
 
     private static String text(String pattern, Object... values) {
@@ -193,11 +197,11 @@ final class EvidenceFinder {
             return;
         }
         if (busy >= BUSY) {
-            add(text("the processor is busy: utilisation %.0f %%", busy), 0.97, 0.97, 0.97, 0.97, 0.45); // work that stalls on memory reads as busy
+            addOfTheWork(text("the processor is busy: utilisation %.0f %%", busy), 0.97, 0.45); // work that stalls on memory reads as busy
         } else if (isWholeShare(busy)) {
-            add(text("utilisation is %.1f %%, which a few of several cores at full load show as well", busy), 0.3, 0.3, 0.3, 0.3, 0.4);
+            addOfTheWork(text("utilisation is %.1f %%, which a few of several cores at full load show as well", busy), 0.3, 0.4);
         } else {
-            add(text("the processor waits: utilisation %.0f %%", busy), 0.005, 0.005, 0.005, 0.005, 0.7);
+            addOfTheWork(text("the processor waits: utilisation %.0f %%", busy), 0.005, 0.7);
         }
     }
 
@@ -218,7 +222,7 @@ final class EvidenceFinder {
         double most = Math.max(follows, not);
         double processor = Math.max(LEAST_LIKELY, follows / most);
         Interval range = slope.interval();
-        add(text("for each per cent of %s the rate moves by %.2f %% (95 %% interval %.2f to %.2f)", slope.driver().word(), slope.slope(), range.low(), range.high()), processor, processor,
-                processor, processor, Math.max(LEAST_LIKELY, not / most));
+        addOfTheWork(text("for each per cent of %s the rate moves by %.2f %% (95 %% interval %.2f to %.2f)", slope.driver().word(), slope.slope(), range.low(), range.high()),
+                processor, Math.max(LEAST_LIKELY, not / most));
     }
 }

@@ -3,6 +3,7 @@ package coldproof.reason.limiter;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Weighs the evidence for one condition; findings are taken as independent given the hypothesis. */
 final class Weighing {
@@ -11,7 +12,7 @@ final class Weighing {
     private static final int MOST_COUNTED = 2;
 
     /** Weight of the workload before any finding, against 1 for each other: testers choose loads that keep the device busy (common practice). */
-    private static final double WORKLOAD_AT_FIRST = 0.7;
+    private static final double WORKLOAD_AT_FIRST = 0.45;
 
     private Weighing() {}
 
@@ -19,10 +20,7 @@ final class Weighing {
         Map<Hypothesis, Double> weights = new EnumMap<>(Hypothesis.class);
         double total = 0;
         for (Hypothesis hypothesis : Hypothesis.values()) {
-            double weight = hypothesis == Hypothesis.WORKLOAD ? WORKLOAD_AT_FIRST : 1;
-            for (Evidence one : evidence) {
-                weight *= one.under(hypothesis);
-            }
+            double weight = hypothesis == Hypothesis.WORKLOAD ? workload(evidence) : product(evidence, hypothesis);
             long out = predictions.stream().filter(prediction -> prediction.hypothesis() == hypothesis && !prediction.quantity().equals(Quantity.FAN.word()) && prediction.result() == Prediction.Result.RULED_OUT).count();
             weight *= Math.pow(RULED_OUT, Math.min(MOST_COUNTED, out));
             weights.put(hypothesis, weight);
@@ -31,6 +29,22 @@ final class Weighing {
         double sum = total;
         weights.replaceAll((hypothesis, weight) -> weight / sum);
         return weights;
+    }
+
+    private static double product(List<Evidence> evidence, Hypothesis hypothesis) {
+        return evidence.stream().mapToDouble(one -> one.under(hypothesis)).reduce(1, (a, b) -> a * b);
+    }
+
+    /**
+     * Where the work itself limits, something still holds the clock, each of the four as likely as another: what is pinned looks as it does
+     * under that one. What was seen of the work is weighed as it is.
+     */
+    private static double workload(List<Evidence> evidence) {
+        List<Evidence> ofTheWork = evidence.stream().filter(Evidence::ofTheWork).toList();
+        List<Evidence> ofTheClock = evidence.stream().filter(one -> !one.ofTheWork()).toList();
+        double held = Stream.of(Hypothesis.values()).filter(hypothesis -> hypothesis != Hypothesis.WORKLOAD)
+                .mapToDouble(hypothesis -> product(ofTheClock, hypothesis)).average().orElseThrow();
+        return WORKLOAD_AT_FIRST * held * product(ofTheWork, Hypothesis.WORKLOAD);
     }
 
     static Hypothesis likeliest(Map<Hypothesis, Double> probabilities) {
