@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** The limiter as a person reads it: the answer for each condition first, then the evidence, the predictions, what is ruled out, and what to try next. */
+/** The limiter as a person reads it: the answer for each condition first, then the evidence, what is ruled out, the predictions that did so, and what to try next. */
 public final class LimiterText {
     private static final int MOST_EVIDENCE = 6;
     private static final List<String> TELLING = List.of("clock", "power", "die temperature"); // performance goes as the clock
@@ -32,10 +32,11 @@ public final class LimiterText {
     /** The whole answer for a screen of so many columns. */
     public static String of(LimiterAnswer answer, int columns) {
         LimiterText text = new LimiterText(answer, columns);
+        text.out.append(LimiterSummary.of(answer, columns));
         text.conditions();
+        text.list("Ruled out", answer.ruledOut());
         text.predictions();
         text.notTried();
-        text.list("Ruled out", answer.ruledOut());
         text.list("Keep in mind", answer.remarks());
         text.out.append('\n').append(Wrap.at(columns, "Next: " + Harmless.line(answer.next())));
         return text.out.toString();
@@ -114,14 +115,22 @@ public final class LimiterText {
         if (made == 0) {
             return;
         }
-        out.append("\nPredictions (").append(tested.size()).append(" of ").append(made).append(" could be tested; all with --json)\n");
+        out.append('\n').append(Wrap.at(columns, "Predictions that told explanations apart (" + tested.size() + " of " + made
+                + " could be tested; all stand in the report and with --json)"));
         Map<String, Map<String, List<Prediction>>> changes = new LinkedHashMap<>();
         tested.forEach(one -> changes.computeIfAbsent("from " + name(one.levels()) + ": " + Harmless.line(one.change()), change -> new LinkedHashMap<>())
                 .computeIfAbsent(one.quantity() + " " + one.observed(), seen -> new ArrayList<>()).add(one));
         changes.forEach((change, effects) -> {
-            Wrap.indented(change, "  ", columns, out);
-            effects.forEach(this::effect);
+            effects.values().removeIf(LimiterText::agreesWithAll);
+            if (!effects.isEmpty()) {
+                Wrap.indented(change, "  ", columns, out);
+                effects.forEach(this::effect);
+            }
         });
+    }
+
+    private static boolean agreesWithAll(List<Prediction> ofOneEffect) {
+        return ofOneEffect.stream().allMatch(one -> one.result() == Prediction.Result.SUPPORTED);
     }
 
     /** One effect, and what was predicted of it by which explanation. */
