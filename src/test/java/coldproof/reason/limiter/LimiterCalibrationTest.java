@@ -45,14 +45,14 @@ class LimiterCalibrationTest {
     /**
      * Devices like the ready ones, every figure of heat, silicon, limits and supply moved by up to 30 %, heat held at a setpoint or by a
      * trip; two or four conditions of air, fan and source, two sessions each; limits told or not, scores and loops there or not. Measured:
-     * 2284 right, 283 unclear, 9 wrong of 2576. Of the wrong ones 6 are of work that does not follow the clock, with scores too noisy to show
-     * it, and no loops. Held to twice the wrong ones, since draws scatter.
+     * 2328 right, 245 unclear, 3 wrong of 2576. Held
+     * to twice the wrong ones, since draws scatter.
      */
     @Test
     @Tag("calibration")
     void aThousandDrawnDevicesAreNamedOrLeftOpen() {
         run(1000);
-        assertTrue(wrong.size() <= 16, () -> String.join("\n", wrong));
+        assertTrue(wrong.size() <= 6, () -> String.join("\n", wrong));
         assertTrue(right > 0.85 * (right + unclear), () -> right + " right, " + unclear + " unclear");
     }
 
