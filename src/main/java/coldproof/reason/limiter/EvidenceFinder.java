@@ -141,7 +141,7 @@ final class EvidenceFinder {
         } else if (!condition.beginIsSeen()) {
             return; // a boost may have been over before the log began
         } else if (Math.abs(ratio - 1) < SAME_START) {
-            add("power begins at its sustained level: there is no boost", 0.05, 0.1, 0.95, 0.9, 0.55);
+            add("power begins at its sustained level: there is no boost", 0.05, 0.06, 0.95, 0.9, 0.55);
         } else if (sags()) {
             add(text("power begins %.1f %% off its sustained level", 100 * (ratio - 1)), 0.3, 0.3, 0.6, 0.6, 0.5);
         } else {
