@@ -16,6 +16,8 @@ final class Weighing {
      * middle of the range in which rehearsed studies name a supply and a workload alike well; outside it the findings no longer reach.
      */
     private static final double WORKLOAD_AT_FIRST = 0.28;
+    /** The same where nothing was seen of the work, neither how busy it kept the processor nor whether its rate went with the clock. */
+    private static final double UNSEEN_WORKLOAD = 0.45;
 
     private Weighing() {}
 
@@ -47,7 +49,7 @@ final class Weighing {
         List<Evidence> ofTheClock = evidence.stream().filter(one -> !one.ofTheWork()).toList();
         double held = Stream.of(Hypothesis.values()).filter(hypothesis -> hypothesis != Hypothesis.WORKLOAD)
                 .mapToDouble(hypothesis -> product(ofTheClock, hypothesis)).average().orElseThrow();
-        return WORKLOAD_AT_FIRST * held * product(ofTheWork, Hypothesis.WORKLOAD);
+        return (ofTheWork.isEmpty() ? UNSEEN_WORKLOAD : WORKLOAD_AT_FIRST) * held * product(ofTheWork, Hypothesis.WORKLOAD);
     }
 
     static Hypothesis likeliest(Map<Hypothesis, Double> probabilities) {

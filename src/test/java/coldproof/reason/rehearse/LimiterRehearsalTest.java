@@ -42,5 +42,6 @@ class LimiterRehearsalTest {
         LimiterReport report = report(600, MANY);
         System.out.println(LimiterReportText.of(report, 100));
         assertTrue(report.wrongShare() <= 0.01, () -> LimiterReportText.of(report, 100));
+        assertTrue(report.unclear() <= 0.06 * report.conditions(), () -> LimiterReportText.of(report, 100));
     }
 }
