@@ -138,8 +138,15 @@ final class Condition {
         return n == 0 ? Double.NaN : n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
     }
 
+    /**
+     * Length of the boost as it is in lasting use: it shrinks from trial to trial while the device soaks, so that each session counts by its last
+     * trial. The median over the sessions, over all soaked trials where sessions or their order are not known.
+     */
     double boostSeconds() {
-        return median(soaked, trial -> trial.trace().boost().seconds());
+        boolean ordered = soaked.stream().noneMatch(trial -> trial.session().isEmpty() || Double.isNaN(trial.order()));
+        Map<String, LimiterTrial> last = new LinkedHashMap<>();
+        soaked.forEach(trial -> last.merge(trial.session(), trial, (one, other) -> one.order() > other.order() ? one : other));
+        return median(ordered ? List.copyOf(last.values()) : soaked, trial -> trial.trace().boost().seconds());
     }
 
     /** Power at two to six seconds over sustained power; NaN when not measured. */
