@@ -49,7 +49,7 @@ public final class Main {
             Optional<Screens> screens = interactive ? Optional.of(new LateScreens(colour)) : Optional.empty();
             int columns = Streams.columns(interactive, Optional.ofNullable(System.getenv("COLUMNS")));
             status = new CommandLineFace(new Streams(in, out, err, interactive, columns, colour), screens).run(arguments);
-            if (arguments[0].equals("warm") && Arrays.asList(arguments).contains("--walk")) {
+            if (CommandLineFace.walks(arguments)) {
                 TerminalConsole.warm(new CommandLineDesk(false), Machine.atHand());
             }
         }

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldproof.trace.ChannelMap.MappedColumn;
-import coldproof.trace.ColumnSample.CellKind;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -18,14 +16,10 @@ class ChannelGuessTest {
     private static final int ROWS = 200;
     private static final int START = 20;
 
-    private final List<ColumnSample> columns = new ArrayList<>();
+    private final SampledColumns columns = new SampledColumns(ROWS);
 
     private void column(String name, IntToDoubleFunction values) {
-        double[] numbers = new double[ROWS];
-        for (int i = 0; i < ROWS; i++) {
-            numbers[i] = values.applyAsDouble(i);
-        }
-        columns.add(new ColumnSample(columns.size(), name, "", CellKind.NUMBER, numbers));
+        columns.add(name, values);
     }
 
     private static double jump(int i, double rest, double work) {
@@ -37,7 +31,7 @@ class ChannelGuessTest {
     }
 
     private String guessed(ChannelGuess.Setting... settings) {
-        ChannelMap map = ChannelGuess.of(columns, List.of(settings)).orElseThrow();
+        ChannelMap map = ChannelGuess.of(columns.all(), List.of(settings)).orElseThrow();
         return map.columns().stream().map(column -> column.index() + " " + column.channel().label()).collect(Collectors.joining(", "));
     }
 
@@ -64,7 +58,7 @@ class ChannelGuessTest {
         column("when", i -> 100 + 0.5 * i);
         column("Temperature [°C]", i -> 21 + 0.1 * (i % 2));
         assertEquals("0 package power, 1 utilisation, 2 die temperature, 4 ambient air", guessed());
-        assertEquals("when", ChannelGuess.of(columns, List.of()).orElseThrow().time().name());
+        assertEquals("when", ChannelGuess.of(columns.all(), List.of()).orElseThrow().time().name());
     }
 
     @Test
@@ -84,14 +78,14 @@ class ChannelGuessTest {
         column("Package power [W]", i -> jump(i, 2, 28));
         column("odd", i -> jump(i, 2000, 15_000));
         assertEquals("2 package power", guessed(new ChannelGuess.Setting(2, Channel.PACKAGE_POWER, Optional.empty())));
-        MappedColumn set = ChannelGuess.of(columns, List.of(new ChannelGuess.Setting(2, Channel.PACKAGE_POWER, Optional.empty()))).orElseThrow().columns().get(0);
+        MappedColumn set = ChannelGuess.of(columns.all(), List.of(new ChannelGuess.Setting(2, Channel.PACKAGE_POWER, Optional.empty()))).orElseThrow().columns().get(0);
         assertEquals(TraceUnit.MILLIWATT, set.unit());
     }
 
     @Test
     void withoutATimeThereIsNoMap() {
         column("Package power [W]", i -> jump(i, 2, 28));
-        assertTrue(ChannelGuess.of(columns, List.of()).isEmpty());
+        assertTrue(ChannelGuess.of(columns.all(), List.of()).isEmpty());
     }
 
     @ParameterizedTest
@@ -109,6 +103,6 @@ class ChannelGuessTest {
     })
     void theUnitOfTimeIsToldByItsSize(double first, double step, String symbol) {
         column("t", i -> first + i * step);
-        assertEquals(symbol, ChannelGuess.of(columns, List.of()).orElseThrow().time().unit().symbol());
+        assertEquals(symbol, ChannelGuess.of(columns.all(), List.of()).orElseThrow().time().unit().symbol());
     }
 }

@@ -2,8 +2,6 @@ package coldproof.trace;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import coldproof.trace.ColumnSample.CellKind;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
@@ -16,18 +14,14 @@ class HeadingsTest {
     private static final int ROWS = 120;
     private static final int START = 20;
 
-    private final List<ColumnSample> columns = new ArrayList<>();
+    private final SampledColumns columns = new SampledColumns(ROWS);
 
     private void column(String name, IntToDoubleFunction values) {
-        double[] numbers = new double[ROWS];
-        for (int i = 0; i < ROWS; i++) {
-            numbers[i] = values.applyAsDouble(i);
-        }
-        columns.add(new ColumnSample(columns.size(), name, "", CellKind.NUMBER, numbers));
+        columns.add(name, values);
     }
 
     private String channelOf(int column) {
-        return ChannelGuess.of(columns, List.of()).orElseThrow().columns().stream().filter(mapped -> mapped.index() == column)
+        return ChannelGuess.of(columns.all(), List.of()).orElseThrow().columns().stream().filter(mapped -> mapped.index() == column)
                 .map(mapped -> mapped.channel().label()).findFirst().orElse("none");
     }
 
@@ -79,7 +73,7 @@ class HeadingsTest {
         column("Time", i -> i);
         column("CPU temp", i -> i < START ? 90 : 190);
         column("Room temp", i -> 70 + i % 2);
-        List<ChannelMap.MappedColumn> mapped = ChannelGuess.of(columns, List.of()).orElseThrow().columns();
+        List<ChannelMap.MappedColumn> mapped = ChannelGuess.of(columns.all(), List.of()).orElseThrow().columns();
         assertEquals(List.of(TraceUnit.FAHRENHEIT, TraceUnit.FAHRENHEIT), mapped.stream().map(ChannelMap.MappedColumn::unit).toList());
     }
 

@@ -56,6 +56,11 @@ public final class CommandLineFace {
         }
     }
 
+    /** Whether the call walks the usual paths for the archive of classes. */
+    public static boolean walks(String... arguments) {
+        return arguments[0].equals("warm") && Arrays.asList(arguments).contains(WarmVerb.WALK);
+    }
+
     private int unforeseen(RuntimeException unforeseen) {
         streams.err().println("coldproof: something unforeseen went wrong: " + unforeseen);
         streams.err().println("  What was recorded is on disk. Please report this with the call that led to it.");

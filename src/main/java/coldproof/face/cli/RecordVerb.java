@@ -85,8 +85,7 @@ final class RecordVerb implements Verb {
 
         void tell(String remark) {
             if (told.add(remark)) {
-                call.messages().print(Wrap.at(call.streams().columns(), Harmless.line(remark)));
-                call.messages().flush();
+                call.remark(List.of(remark));
             }
         }
 

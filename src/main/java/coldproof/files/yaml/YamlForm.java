@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -162,11 +163,9 @@ public final class YamlForm {
 
     /** Reads a whole number found somewhere. */
     public Optional<Integer> wholeOf(String text, Place place, String what, int smallest, int largest) {
-        if (text.strip().matches("\\d{1,9}")) {
-            int number = Integer.parseInt(text.strip());
-            if (number >= smallest && number <= largest) {
-                return Optional.of(number);
-            }
+        OptionalInt number = QuantityText.whole(text.strip(), smallest, largest);
+        if (number.isPresent()) {
+            return Optional.of(number.getAsInt());
         }
         problems.add(Problem.of(what + " is \"" + text + "\"", place, "a whole number from " + smallest + " to " + largest,
                 "Write such a number."));

@@ -48,7 +48,7 @@ final class LimiterSection {
         List<List<String>> rows = new ArrayList<>();
         for (LimiterAnswer.OfCondition condition : answer.conditions()) {
             Channel power = condition.sustained().containsKey(Channel.PACKAGE_POWER) ? Channel.PACKAGE_POWER : Channel.SYSTEM_POWER;
-            rows.add(List.of(LimiterText.name(condition.levels()), condition.limiter().word(), Figures.fixed(100 * condition.confidence(), 0) + " %",
+            rows.add(List.of(LimiterText.name(condition.levels()), condition.limiter().word(), LimiterText.confidence(condition),
                     Integer.toString(condition.trials()), Figures.fixed(condition.boostSeconds(), 1), sustained(condition, power), sustained(condition, Channel.CLOCK),
                     sustained(condition, Channel.DIE_TEMPERATURE), sustained(condition, Channel.FAN), Figures.fixed(condition.kelvinsPerWatt(), 2)));
         }

@@ -13,7 +13,7 @@ final class LimiterSummary {
         }
         TextTable table = new TextTable("condition", "held back by", ">confidence");
         for (LimiterAnswer.OfCondition condition : answer.conditions()) {
-            table.row(LimiterText.name(condition.levels()), condition.limiter().word(), confidence(condition));
+            table.row(LimiterText.name(condition.levels()), condition.limiter().word(), LimiterText.confidence(condition));
         }
         String text = table.text("");
         return text.lines().allMatch(line -> line.codePointCount(0, line.length()) <= columns) ? text : lines(answer, columns);
@@ -22,12 +22,8 @@ final class LimiterSummary {
     private static String lines(LimiterAnswer answer, int columns) {
         StringBuilder out = new StringBuilder();
         for (LimiterAnswer.OfCondition condition : answer.conditions()) {
-            out.append(Wrap.at(columns, LimiterText.name(condition.levels()) + ": " + condition.limiter().word() + ", " + confidence(condition)));
+            out.append(Wrap.at(columns, LimiterText.name(condition.levels()) + ": " + condition.limiter().word() + ", " + LimiterText.confidence(condition)));
         }
         return out.toString();
-    }
-
-    private static String confidence(LimiterAnswer.OfCondition condition) {
-        return Figures.fixed(100 * condition.confidence(), 0) + " %";
     }
 }

@@ -49,7 +49,7 @@ public final class LimiterText {
 
     /** What was found for a condition, in one sentence. */
     public static String sentence(LimiterAnswer.OfCondition condition) {
-        String sure = Figures.fixed(100 * condition.confidence(), 0) + " %";
+        String sure = confidence(condition);
         return switch (condition.limiter()) {
             case UNCLEAR -> "unclear: the likeliest is " + likeliest(condition).phrase() + " with " + sure + ", too little to say so";
             case MIXED -> "mixed: heat for " + Figures.fixed(100 * condition.heatShare(), 0) + " % of the time, the power limit for "
@@ -57,6 +57,11 @@ public final class LimiterText {
             case HEAT, POWER, CLOCK, SUPPLY, WORKLOAD -> condition.limiter().word() + ": held back by " + Hypothesis.valueOf(condition.limiter().name()).phrase()
                     + " (confidence " + sure + ")";
         };
+    }
+
+    /** How sure the answer is, as a percentage without decimals. */
+    public static String confidence(LimiterAnswer.OfCondition condition) {
+        return Figures.fixed(100 * condition.confidence(), 0) + " %";
     }
 
     private static Hypothesis likeliest(LimiterAnswer.OfCondition condition) {
@@ -70,11 +75,7 @@ public final class LimiterText {
             Wrap.indented(sentence(condition), "  ", columns, out);
             Wrap.indented(measured(condition), "  ", columns, out);
             condition.headroom().ifPresent(headroom -> Wrap.indented(headroom(headroom), "  ", columns, out));
-            condition.evidence().stream().limit(MOST_EVIDENCE).forEach(finding -> {
-                StringBuilder wrapped = new StringBuilder();
-                Wrap.indented(Harmless.line(finding), "    ", columns, wrapped);
-                out.append("  - ").append(wrapped.substring(4));
-            });
+            condition.evidence().stream().limit(MOST_EVIDENCE).forEach(this::point);
         }
     }
 
@@ -181,10 +182,12 @@ public final class LimiterText {
             return;
         }
         out.append('\n').append(title).append('\n');
-        lines.forEach(line -> {
-            StringBuilder wrapped = new StringBuilder();
-            Wrap.indented(Harmless.line(line), "    ", columns, wrapped);
-            out.append("  - ").append(wrapped.substring(4));
-        });
+        lines.forEach(this::point);
+    }
+
+    private void point(String line) {
+        StringBuilder wrapped = new StringBuilder();
+        Wrap.indented(Harmless.line(line), "    ", columns, wrapped);
+        out.append("  - ").append(wrapped.substring(4));
     }
 }
