@@ -4,6 +4,7 @@ import coldproof.face.cli.CommandLineDesk;
 import coldproof.face.cli.CommandLineFace;
 import coldproof.face.cli.Streams;
 import coldproof.face.console.Console;
+import coldproof.face.console.ConsoleWalk;
 import coldproof.face.console.TerminalConsole;
 import coldproof.face.dialogue.Lines;
 import coldproof.face.dialogue.Screens;
@@ -39,18 +40,18 @@ public final class Main {
         boolean interactive = hasTerminal();
         boolean colour = interactive && System.getenv("NO_COLOR") == null && !Arrays.asList(arguments).contains("--no-color");
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        int columns = Streams.columns(interactive, Optional.ofNullable(System.getenv("COLUMNS")));
         int status;
         Optional<Path> opened = opened(arguments);
         if (opened.isPresent()) {
             boolean plain = Arrays.asList(arguments).contains("--plain");
-            status = interactive ? TerminalConsole.run(new CommandLineDesk(colour), Machine.atHand(), opened.get(), colour, plain)
-                    : Console.piped(new CommandLineDesk(false), Machine.atHand(), opened.get(), Lines.of(in, out, Streams.USUAL_COLUMNS, false));
+            status = interactive ? TerminalConsole.run(new CommandLineDesk(colour), Machine.atHand(), opened.get(), out, columns, colour, plain)
+                    : Console.piped(new CommandLineDesk(false), Machine.atHand(), opened.get(), Lines.of(in, out, columns, false));
         } else {
             Optional<Screens> screens = interactive ? Optional.of(new LateScreens(colour)) : Optional.empty();
-            int columns = Streams.columns(interactive, Optional.ofNullable(System.getenv("COLUMNS")));
             status = new CommandLineFace(new Streams(in, out, err, interactive, columns, colour), screens).run(arguments);
             if (CommandLineFace.walks(arguments)) {
-                TerminalConsole.warm(new CommandLineDesk(false), Machine.atHand());
+                ConsoleWalk.walk(new CommandLineDesk(false), Machine.atHand());
             }
         }
         out.flush();

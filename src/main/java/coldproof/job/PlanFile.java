@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Optional;
 
 /**
  * The plan of a study folder as it stands on disk.
@@ -45,13 +46,17 @@ public record PlanFile(Path file, String text, String digest, Plan plan) {
         return Files.isRegularFile(study.resolve(NAME));
     }
 
-    /**
-     * The digest of the plan on disk, whatever it says.
-     *
-     * @throws Refused if there is none or it cannot be read
-     */
-    static String digestOf(Path study) {
-        return digest(bytes(study.resolve(NAME)));
+    /** The text of the plan in a study folder, whatever it says; empty where there is none or it cannot be read as text. */
+    static Optional<String> textIn(Path study) {
+        Path file = study.resolve(NAME);
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(text(file, bytes(file)));
+        } catch (Refused unreadable) {
+            return Optional.empty();
+        }
     }
 
     private static byte[] bytes(Path file) {

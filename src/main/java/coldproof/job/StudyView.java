@@ -1,5 +1,6 @@
 package coldproof.job;
 
+import coldproof.files.Meanwhile;
 import coldproof.files.folder.StudyFolder;
 import coldproof.files.journal.Reading;
 import coldproof.files.plan.PlanReader;
@@ -50,20 +51,47 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
             PlanFile file = PlanFile.of(folder);
             return new StudyView(folder, file.plan(), file.digest(), false, sheet(file.plan()), StudyState.fold(List.of()), List.of(), false);
         }
-        Reading reading = StudyFolder.read(folder);
-        StudyState state = StudyState.fold(reading.entries());
-        return of(folder, state, reading.problems());
+        Meanwhile<Past> past = Meanwhile.of("journal", () -> Past.of(folder));
+        Optional<Understood> onDisk = Understood.onDisk(folder); // nearly always the frozen one
+        return of(folder, past.get().state(), past.get().problems(), onDisk);
+    }
+
+    /** What the journal holds. */
+    private record Past(StudyState state, List<Problem> problems) {
+        static Past of(Path folder) {
+            Reading reading = StudyFolder.read(folder);
+            return new Past(StudyState.fold(reading.entries()), reading.problems());
+        }
+    }
+
+    /** The text of a plan and what it says. */
+    private record Understood(String text, Plan plan) {
+        /** The plan in a study folder; empty where it cannot be read, which is told only where it matters. */
+        static Optional<Understood> onDisk(Path folder) {
+            Optional<String> text = PlanFile.textIn(folder);
+            try {
+                return text.isPresent() ? Optional.of(new Understood(text.get(), PlanReader.read(PlanFile.NAME, text.get()))) : Optional.empty();
+            } catch (Refused wrong) {
+                return Optional.empty();
+            }
+        }
     }
 
     static StudyView of(Path folder, StudyState state, List<Problem> problems) {
+        return of(folder, state, problems, Optional.empty());
+    }
+
+    private static StudyView of(Path folder, StudyState state, List<Problem> problems, Optional<Understood> known) {
         Optional<String> frozenText = planText(state);
         if (frozenText.isEmpty()) {
             PlanFile file = PlanFile.of(folder);
-            return new StudyView(folder, file.plan(), file.digest(), state.plan().isPresent(), sheet(file.plan()), state, problems, false);
+            boolean changed = state.planDigest().isPresent() && !state.planDigest().get().equals(file.digest());
+            return new StudyView(folder, file.plan(), file.digest(), state.plan().isPresent(), sheet(file.plan()), state, problems, changed);
         }
-        Plan plan = PlanReader.read(folder.resolve("journal.jsonl") + " (the frozen plan)", frozenText.get());
-        String digest = state.planDigest().orElseThrow();
-        return new StudyView(folder, plan, digest, true, sheet(plan), state, problems, changed(folder, digest));
+        String text = frozenText.get();
+        boolean same = known.isPresent() && known.get().text().equals(text);
+        Plan plan = same ? known.get().plan() : PlanReader.read(folder.resolve("journal.jsonl") + " (the frozen plan)", text);
+        return new StudyView(folder, plan, state.planDigest().orElseThrow(), true, sheet(plan), state, problems, !same && changed(folder, text));
     }
 
     /** The same study with more entries; what follows from the plan alone is not found again. */
@@ -72,7 +100,7 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         if (text.isEmpty() || !text.equals(planText(state))) {
             return of(folder, later, laterProblems);
         }
-        return new StudyView(folder, plan, planDigest, frozen, sheet, later, laterProblems, changed(folder, planDigest));
+        return new StudyView(folder, plan, planDigest, frozen, sheet, later, laterProblems, changed(folder, text.get()));
     }
 
     /** The text in force: the last amendment's, else that of the plan as first frozen. */
@@ -83,15 +111,14 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         return state.plan().flatMap(frozen -> frozen.event().planText());
     }
 
-    private static boolean changed(Path folder, String digest) {
-        if (!PlanFile.exists(folder)) {
-            return true;
-        }
-        try {
-            return !PlanFile.digestOf(folder).equals(digest);
-        } catch (coldproof.quantity.Refused unreadable) {
-            return true;
-        }
+    /** Whether the journal holds the plan as frozen, as those of this program do; of other journals the plan on disk counts. */
+    public boolean keepsFrozen() {
+        return planText(state).isPresent();
+    }
+
+    /** Whether the plan on disk is another than the frozen one, or gone, or no text. */
+    private static boolean changed(Path folder, String frozenText) {
+        return !PlanFile.textIn(folder).equals(Optional.of(frozenText));
     }
 
     /** The run sheet of a plan: the same on every machine. */
@@ -153,7 +180,8 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
             deviations.add("the plan was not frozen before the first trial");
         }
         if (changedSinceFrozen) {
-            deviations.add("plan.yaml is no longer what was frozen; the frozen plan is the one judged by");
+            deviations.add(keepsFrozen() ? "plan.yaml is no longer what was frozen; the frozen plan is the one judged by"
+                    : "plan.yaml is no longer what was frozen, and the journal holds no copy of that: the changed plan is the one judged by");
         }
         state.deviations().stream().map(Deviation::text).forEach(deviations::add);
         for (Trial trial : state.trials()) {

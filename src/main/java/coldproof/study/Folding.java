@@ -43,8 +43,12 @@ final class Folding {
         this.entries = entries;
         undoing = new Undoing(entries);
         oddities.addAll(undoing.oddities());
-        entries.forEach(this::pass);
-        oddities.sort(Comparator.comparingLong(Oddity::sequence));
+        for (Entry entry : entries) {
+            pass(entry);
+        }
+        if (oddities.size() > 1) {
+            oddities.sort(Comparator.comparingLong(Oddity::sequence));
+        }
     }
 
     private void pass(Entry entry) {

@@ -1,6 +1,7 @@
 package coldproof.face.cli;
 
 import coldproof.quantity.QuantityText;
+import coldproof.report.text.Wrap;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.util.Optional;
@@ -16,21 +17,18 @@ import java.util.Optional;
  * @param colour whether colour may be used
  */
 public record Streams(BufferedReader in, PrintWriter out, PrintWriter err, boolean interactive, int columns, boolean colour) {
-    /** Width where nothing better is known. */
-    public static final int USUAL_COLUMNS = 80;
-    private static final int FEWEST_COLUMNS = 40;
-    private static final int MOST_COLUMNS = 200; // longer lines are hard to follow
+    private static final int WIDEST_SCREEN = 10_000; // columns; more is no width
 
     /**
      * The width to write for.
      *
      * @param interactive whether a person sits at a terminal; a pipe or file always gets the usual width, so that it can be compared
-     * @param said what the environment says the terminal has; counts as long as it is a whole number from 40 to 200
+     * @param said what the environment says the terminal has; counts as far as it is a whole number
      */
     public static int columns(boolean interactive, Optional<String> said) {
         if (!interactive || said.isEmpty()) {
-            return USUAL_COLUMNS;
+            return Wrap.USUAL_COLUMNS;
         }
-        return QuantityText.whole(said.get().strip(), FEWEST_COLUMNS, MOST_COLUMNS).orElse(USUAL_COLUMNS);
+        return Wrap.width(QuantityText.whole(said.get().strip(), 0, WIDEST_SCREEN).orElse(0));
     }
 }

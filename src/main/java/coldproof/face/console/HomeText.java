@@ -47,7 +47,7 @@ final class HomeText {
         Wrap.indented(Harmless.line(plan.device()) + "; " + Harmless.line(overview.folder().toAbsolutePath().normalize().toString()), "", columns, out);
         out.append('\n');
         line("plan", overview.stage() == StudyOverview.Stage.PLANNED ? "written, not frozen yet" : study.changedSinceFrozen()
-                ? "frozen; plan.yaml was changed since: the frozen one counts" : "frozen");
+                ? "frozen; plan.yaml was changed since" + (study.keepsFrozen() ? ": the frozen one counts" : "") : "frozen");
         line("noise", plan.noise().map(noise -> "run to run " + Figures.given(noise.runCvPercent()) + ", session to session "
                 + Figures.given(noise.sessionCvPercent()) + ", from: " + Harmless.line(noise.from())).orElse("not known: a pilot would tell"));
         int sessions = study.sheet().sessions();

@@ -57,21 +57,26 @@ final class Shell {
 
     /** Shows where the study stands and what comes next. */
     void showHome() {
-        showHome(StudyOverview.of(folder));
-    }
-
-    /** The same of a folder that was looked at just now. */
-    void showHome(StudyOverview overview) {
+        StudyOverview overview = StudyOverview.of(folder);
         talk.out().print(HomeText.of(overview, next(overview), talk.columns()));
         talk.out().flush();
     }
 
-    private Suggestion next(StudyOverview overview) {
-        return Suggestion.of(overview, seen, Set.copyOf(verbNames()));
+    /** What {@link #showHome} shows of a study that nothing was done with yet. */
+    static String home(VerbDesk desk, StudyOverview overview, int columns) {
+        return HomeText.of(overview, Suggestion.of(overview, Set.of(), verbNames(desk)), columns);
     }
 
-    private List<String> verbNames() {
-        return desk.verbs().stream().map(VerbDesk.Entry::name).toList();
+    private Suggestion next(StudyOverview overview) {
+        return Suggestion.of(overview, seen, verbNames(desk));
+    }
+
+    private static Set<String> verbNames(VerbDesk desk) {
+        Set<String> names = new LinkedHashSet<>();
+        for (VerbDesk.Entry entry : desk.verbs()) {
+            names.add(entry.name());
+        }
+        return names;
     }
 
     /**
@@ -199,8 +204,9 @@ final class Shell {
 
     private void verb(List<String> words) {
         String verb = words.get(0);
-        if (!verbNames().contains(verb)) {
-            List<String> known = new ArrayList<>(verbNames());
+        Set<String> verbs = verbNames(desk);
+        if (!verbs.contains(verb)) {
+            List<String> known = new ArrayList<>(verbs);
             known.addAll(OWN);
             throw new Refused(new Problem("there is no verb \"" + (verb.length() > 60 ? verb.substring(0, 60) + "..." : verb) + "\"", Place.named("console"),
                     "one of: " + String.join(", ", known), verb.length() > 60 ? List.of() : NearestWord.of(verb, known), "See: help"));

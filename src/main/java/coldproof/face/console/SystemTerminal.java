@@ -35,7 +35,7 @@ final class SystemTerminal {
      * @throws IOException if there is none
      */
     static Terminal open() throws IOException {
-        Terminal terminal = known() ? direct() : builder().build();
+        Terminal terminal = isKnown() ? direct() : builder().build();
         if (terminal.getColumns() > 0) {
             return terminal;
         }
@@ -43,7 +43,8 @@ final class SystemTerminal {
         return builder().type(Terminal.TYPE_DUMB).build();
     }
 
-    private static boolean known() {
+    /** Whether the kind of terminal is known before it is opened: one that can clear a line, among much else. */
+    static boolean isKnown() {
         String type = System.getenv("TERM");
         return type != null && KNOWN.contains(type) && !System.getProperty("os.name").toLowerCase(Locale.ROOT).contains("win");
     }

@@ -5,12 +5,9 @@ import coldproof.face.dialogue.VerbDesk;
 import coldproof.job.LogJob;
 import coldproof.job.Machine;
 import coldproof.job.StudyOverview;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jline.reader.EndOfFileException;
@@ -20,11 +17,12 @@ import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
 import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.impl.ExternalTerminal;
+import org.jline.utils.InfoCmp;
 
 /** The console at a terminal. */
 public final class TerminalConsole {
     private static final int INTERRUPTED = 130;
+    private static final String PROMPT = "coldproof> ";
     private static final String HISTORY = ".coldproof-history";
     private final Terminal terminal;
     private final Shell shell;
@@ -45,39 +43,40 @@ public final class TerminalConsole {
     }
 
     /**
-     * Opens the console at the terminal that the program was started from.
+     * Opens the console at the terminal that the program was started from. Making the terminal ready takes longer than reading a study, so where it
+     * is of a known kind its person sees the study and the prompt before: what is typed meanwhile stays in the terminal and is taken then.
      *
+     * @param out the same terminal, as it is before it is made ready
+     * @param columns its width, as far as it is known by then
      * @param styled whether bold and inverse may be used
      * @param plain whether to talk by lines only
      * @return the exit status
      */
-    public static int run(VerbDesk desk, Machine machine, Path folder, boolean styled, boolean plain) {
-        Opening opening = Opening.of(folder);
+    public static int run(VerbDesk desk, Machine machine, Path folder, PrintWriter out, int columns, boolean styled, boolean plain) {
+        boolean shown = SystemTerminal.isKnown();
+        if (shown) {
+            out.print(Shell.home(desk, StudyOverview.of(folder), columns) + PROMPT);
+            out.flush();
+        }
         try (Terminal terminal = SystemTerminal.open()) {
-            return run(terminal, desk, machine, opening, styled, plain);
+            TerminalConsole console = new TerminalConsole(terminal, desk, machine, folder, styled, plain);
+            if (shown) {
+                terminal.puts(InfoCmp.Capability.carriage_return);
+                terminal.puts(InfoCmp.Capability.clr_eol); // the prompt is drawn again, in the same place, with what was typed
+            } else {
+                console.shell.showHome();
+            }
+            return console.loop();
         } catch (IOException broken) {
             throw new UncheckedIOException("the terminal cannot be opened", broken);
         }
     }
 
-    /** Walks the usual path on a terminal that nobody sees, for the archive made at package time. */
-    public static void warm(VerbDesk desk, Machine machine) {
-        SystemTerminal.warm();
-        InputStream keys = new ByteArrayInputStream("help\rquit\r".getBytes(StandardCharsets.US_ASCII));
-        try (Terminal terminal = new ExternalTerminal("warm", "xterm-256color", keys, OutputStream.nullOutputStream(), StandardCharsets.UTF_8)) {
-            run(terminal, desk, machine, Opening.of(Path.of("no such folder")), false, false);
-        } catch (IOException broken) {
-            throw new UncheckedIOException("a terminal in memory cannot be opened", broken);
-        }
-    }
-
     /** The console at a given terminal, which stays open. */
     static int run(Terminal terminal, VerbDesk desk, Machine machine, Path folder, boolean styled, boolean plain) {
-        return run(terminal, desk, machine, Opening.of(folder), styled, plain);
-    }
-
-    private static int run(Terminal terminal, VerbDesk desk, Machine machine, Opening opening, boolean styled, boolean plain) {
-        return new TerminalConsole(terminal, desk, machine, opening.folder(), styled, plain).loop(opening);
+        TerminalConsole console = new TerminalConsole(terminal, desk, machine, folder, styled, plain);
+        console.shell.showHome();
+        return console.loop();
     }
 
     /** Talks with the whole screen for a verb that was started from the command line. */
@@ -93,13 +92,12 @@ public final class TerminalConsole {
         }
     }
 
-    private int loop(Opening opening) {
-        shell.showHome(opening.overview());
+    private int loop() {
         boolean goesOn = true;
         while (goesOn) {
             remember();
             try {
-                goesOn = guarded(reader.readLine("coldproof> "));
+                goesOn = guarded(reader.readLine(PROMPT));
             } catch (UserInterruptException interrupted) {
                 if (interrupted.getPartialLine().isBlank()) {
                     terminal.writer().println("quit leaves; everything recorded is on disk.");

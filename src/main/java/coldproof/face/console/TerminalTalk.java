@@ -2,6 +2,7 @@ package coldproof.face.console;
 
 import coldproof.face.dialogue.LogDialogue;
 import coldproof.job.LogJob;
+import coldproof.report.text.Wrap;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -13,27 +14,33 @@ import org.jline.terminal.Terminal;
 
 /** Talks at a terminal: lines are edited, the checklist takes the whole screen where it fits and was not asked to be plain. */
 final class TerminalTalk implements Talk {
-    private static final int USUAL_COLUMNS = 80;
     private final Terminal terminal;
     private final boolean styled;
     private final boolean plain;
-    private final LineReader reader;
+    private LineReader reader;
 
     TerminalTalk(Terminal terminal, boolean styled, boolean plain) {
         this.terminal = terminal;
         this.styled = styled;
         this.plain = plain;
-        this.reader = LineReaderBuilder.builder().terminal(terminal).option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-                .variable(LineReader.DISABLE_HISTORY, true).variable(LineReader.DISABLE_COMPLETION, true).build();
     }
 
     @Override
     public Optional<String> ask(String prompt) {
         try {
-            return Optional.of(reader.readLine(prompt.replace("%", "%%"))); // a lone percent sign is a command to the reader
+            return Optional.of(reader().readLine(prompt.replace("%", "%%"))); // a lone percent sign is a command to the reader
         } catch (EndOfFileException | UserInterruptException ended) {
             return Optional.empty();
         }
+    }
+
+    /** Made when something is first asked: making it takes a while, and most sittings at the console never need it. */
+    private LineReader reader() {
+        if (reader == null) {
+            reader = LineReaderBuilder.builder().terminal(terminal).option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                    .variable(LineReader.DISABLE_HISTORY, true).variable(LineReader.DISABLE_COMPLETION, true).build();
+        }
+        return reader;
     }
 
     @Override
@@ -53,6 +60,6 @@ final class TerminalTalk implements Talk {
 
     @Override
     public int columns() {
-        return terminal.getColumns() > 0 ? terminal.getColumns() : USUAL_COLUMNS;
+        return Wrap.width(terminal.getColumns());
     }
 }

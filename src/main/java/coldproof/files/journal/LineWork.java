@@ -1,5 +1,6 @@
 package coldproof.files.journal;
 
+import coldproof.files.Meanwhile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -28,18 +29,19 @@ final class LineWork {
         intact = new boolean[spans.size()];
         lines = new Line[spans.size()];
         refusals = new String[spans.size()];
-        List<Helper> helpers = new ArrayList<>();
+        List<Meanwhile<Boolean>> others = new ArrayList<>();
         int threads = bytes.length < LONG_JOURNAL ? 1 : Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
         for (int i = 1; i < threads; i++) {
-            Helper helper = new Helper();
-            helper.start();
-            helpers.add(helper);
+            others.add(Meanwhile.of("journal lines", this::work));
         }
         work();
-        helpers.forEach(Helper::await);
+        for (Meanwhile<Boolean> other : others) {
+            other.get(); // what breaks the work of another breaks the reading, as in this one
+        }
     }
 
-    private void work() {
+    /** Takes stretch after stretch until there are no more; true then. */
+    private boolean work() {
         Sum sums = new Sum();
         LineScan.LineReader reader = readers.get();
         for (int from = done.getAndAdd(STRETCH); from < spans.size(); from = done.getAndAdd(STRETCH)) {
@@ -47,6 +49,7 @@ final class LineWork {
                 one(i, sums, reader);
             }
         }
+        return true;
     }
 
     private void one(int i, Sum sums, LineScan.LineReader reader) {
@@ -71,41 +74,5 @@ final class LineWork {
             throw new IllegalArgumentException(refusals[i]);
         }
         return lines[i];
-    }
-
-    /** Another thread at the same work. What breaks it breaks the reading, as in the first thread. */
-    private final class Helper extends Thread {
-        private Throwable broken;
-
-        private Helper() {
-            super("journal lines");
-            setDaemon(true);
-        }
-
-        @Override
-        public void run() {
-            try {
-                work();
-            } catch (RuntimeException | Error e) {
-                broken = e;
-            }
-        }
-
-        private void await() {
-            boolean interrupted = false;
-            while (isAlive()) {
-                try {
-                    join();
-                } catch (InterruptedException e) {
-                    interrupted = true; // the work is over in a moment; whoever interrupts is heard then
-                }
-            }
-            if (interrupted) {
-                Thread.currentThread().interrupt();
-            }
-            if (broken != null) {
-                throw new IllegalStateException("a line could not be checked", broken);
-            }
-        }
     }
 }

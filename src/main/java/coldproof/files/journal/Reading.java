@@ -8,6 +8,7 @@ import coldproof.study.JournalCheck;
 import coldproof.study.JournalFlaw;
 import coldproof.study.StudyState;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -33,19 +34,37 @@ public final class Reading {
         this.bytes = bytes;
         this.head = head;
         found = List.copyOf(chain.lines());
-        lines = found.stream().map(Found::line).toList();
-        entries = lines.stream().map(Line::entry).toList();
-        otherBranch = chain.otherBranch().stream().map(found -> found.line().entry()).toList();
+        lines = new ArrayList<>(found.size());
+        for (Found each : found) {
+            lines.add(each.line());
+        }
+        entries = entries(found);
+        otherBranch = entries(chain.otherBranch());
         List<Damage> all = new ArrayList<>(scan.damages());
         all.addAll(chain.damages());
         head.ifPresent(last -> chain.checkEnd(last, bytes).ifPresent(all::add));
-        all.sort(Comparator.comparingInt(Damage::line).thenComparingLong(Damage::byteOffset));
+        if (all.size() > 1) {
+            all.sort(Comparator.comparingInt(Damage::line).thenComparingLong(Damage::byteOffset));
+        }
         damages = List.copyOf(all);
         tornTail = scan.tornTail();
         lastLineBreakMissing = scan.lastLineBreakMissing();
         length = bytes.length;
         int lastFrom = scan.found().isEmpty() ? -1 : scan.found().get(scan.found().size() - 1).from();
-        unreadableAtEnd = (int) scan.unreadable().stream().filter(span -> span.from() > lastFrom).count() - (tornTail.isPresent() ? 1 : 0);
+        int unreadable = 0;
+        for (Span span : scan.unreadable()) {
+            unreadable += span.from() > lastFrom ? 1 : 0;
+        }
+        unreadableAtEnd = unreadable - (tornTail.isPresent() ? 1 : 0);
+    }
+
+    /** By hand: this is on the way to every prompt, where the first stream of a program takes two milliseconds. */
+    private static List<Entry> entries(List<Found> found) {
+        List<Entry> entries = new ArrayList<>(found.size());
+        for (Found each : found) {
+            entries.add(each.line().entry());
+        }
+        return Collections.unmodifiableList(entries);
     }
 
     /** The entries that could be read, in the order of their sequence. */

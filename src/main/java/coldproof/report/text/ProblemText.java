@@ -7,13 +7,12 @@ import java.util.List;
 /** Problems as a person reads them: the place and what is wrong, the line with the spot marked, what was expected, what to do. */
 public final class ProblemText {
     private static final int WIDEST_EXCERPT = 74;
-    private static final int USUAL_COLUMNS = 80;
 
     private ProblemText() {}
 
     /** All problems, a blank line between two, each line ended; what is wrong stands in one line, so that a program can look for it. */
     public static String of(List<Problem> problems) {
-        return of(problems, USUAL_COLUMNS, Integer.MAX_VALUE);
+        return of(problems, Wrap.USUAL_COLUMNS, Integer.MAX_VALUE);
     }
 
     /** The same for the width of a person's terminal. */

@@ -2,7 +2,17 @@ package coldproof.report.text;
 
 /** Breaks text into lines that fit. */
 public final class Wrap {
+    /** Width to write for where the terminal's is not known. */
+    public static final int USUAL_COLUMNS = 80;
+    private static final int FEWEST_COLUMNS = 20; // below, every other word would be cut
+    private static final int MOST_COLUMNS = 120; // longer lines are hard to follow
+
     private Wrap() {}
+
+    /** The width to write for at a terminal of so many columns: from 20 to 120; 80 where it does not know its own (0 or less). */
+    public static int width(int terminalColumns) {
+        return terminalColumns <= 0 ? USUAL_COLUMNS : Math.max(FEWEST_COLUMNS, Math.min(MOST_COLUMNS, terminalColumns));
+    }
 
     /** The text broken at spaces into lines of at most {@code columns}, each begun with the indent and ended. */
     public static void indented(String text, String indent, int columns, StringBuilder out) {
