@@ -9,30 +9,41 @@ import java.util.function.Supplier;
  * @param <T> what comes of it
  */
 public final class Meanwhile<T> implements Supplier<T> {
-    private final Thread thread;
+    private final Worker worker;
     private T result;
     private RuntimeException refused;
     private Error broken;
 
     private Meanwhile(String name, Supplier<T> work) {
-        thread = new Thread(() -> run(work), name);
-        thread.setDaemon(true);
+        worker = new Worker(name, work);
     }
 
     /** Begins the work; the name is that of the thread. */
     public static <T> Meanwhile<T> of(String name, Supplier<T> work) {
         Meanwhile<T> meanwhile = new Meanwhile<>(name, work);
-        meanwhile.thread.start();
+        meanwhile.worker.start();
         return meanwhile;
     }
 
-    private void run(Supplier<T> work) {
-        try {
-            result = work.get();
-        } catch (RuntimeException e) {
-            refused = e;
-        } catch (Error e) {
-            broken = e; // whoever asks for the result is to know, whatever it is
+    /** The thread; one that a lambda ran would first wait for the first lambda of the program, which takes four milliseconds. */
+    private final class Worker extends Thread {
+        private final Supplier<T> work;
+
+        private Worker(String name, Supplier<T> work) {
+            super(name);
+            this.work = work;
+            setDaemon(true);
+        }
+
+        @Override
+        public void run() {
+            try {
+                result = work.get();
+            } catch (RuntimeException e) {
+                refused = e;
+            } catch (Error e) {
+                broken = e; // whoever asks for the result is to know, whatever it is
+            }
         }
     }
 
@@ -43,9 +54,9 @@ public final class Meanwhile<T> implements Supplier<T> {
     @Override
     public T get() {
         boolean interrupted = false;
-        while (thread.isAlive()) {
+        while (worker.isAlive()) {
             try {
-                thread.join();
+                worker.join();
             } catch (InterruptedException e) {
                 interrupted = true;
             }

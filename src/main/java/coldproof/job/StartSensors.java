@@ -13,13 +13,21 @@ import java.util.function.Supplier;
  */
 public final class StartSensors {
     /** No sensor is asked. */
-    public static final StartSensors NONE = new StartSensors(Optional::empty);
+    public static final StartSensors NONE = new StartSensors(new Nowhere());
 
     private final Supplier<Optional<LiveSensors>> place;
     private Optional<LiveSensors> found = Optional.empty();
 
     private StartSensors(Supplier<Optional<LiveSensors>> place) {
         this.place = place;
+    }
+
+    /** By name, for the same reason as the clock of {@link coldproof.machine.MachineClock#monotonicNanos}. */
+    private static final class Nowhere implements Supplier<Optional<LiveSensors>> {
+        @Override
+        public Optional<LiveSensors> get() {
+            return Optional.empty();
+        }
     }
 
     /** Those of this computer. */

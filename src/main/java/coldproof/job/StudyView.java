@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.Supplier;
 
 /**
  * A study as it stands, read without holding it open: the plan in force, the run sheet, what happened.
@@ -51,14 +52,18 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
             PlanFile file = PlanFile.of(folder);
             return new StudyView(folder, file.plan(), file.digest(), false, sheet(file.plan()), StudyState.fold(List.of()), List.of(), false);
         }
-        Meanwhile<Past> past = Meanwhile.of("journal", () -> Past.of(folder));
+        Meanwhile<Past> past = Meanwhile.of("journal", new PastOf(folder));
         Optional<Understood> onDisk = Understood.onDisk(folder); // nearly always the frozen one
         return of(folder, past.get().state(), past.get().problems(), onDisk);
     }
 
     /** What the journal holds. */
-    private record Past(StudyState state, List<Problem> problems) {
-        static Past of(Path folder) {
+    private record Past(StudyState state, List<Problem> problems) {}
+
+    /** Reads it. By name, so that it begins before the first lambda of the program is ready. */
+    private record PastOf(Path folder) implements Supplier<Past> {
+        @Override
+        public Past get() {
             Reading reading = StudyFolder.read(folder);
             return new Past(StudyState.fold(reading.entries()), reading.problems());
         }

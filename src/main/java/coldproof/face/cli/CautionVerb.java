@@ -37,7 +37,7 @@ final class CautionVerb implements Verb {
         CautionJob.Answer answer = answer(call, request, when);
         answer.remarks().forEach(call.messages()::println);
         SafetyCard card = answer.card();
-        call.answer(CautionJson.of(card), call.flag("--card") ? FieldCardText.of(card, answer.title()) : CautionText.of(card, call.streams().columns()));
+        call.answer(() -> CautionJson.of(card), () -> call.flag("--card") ? FieldCardText.of(card, answer.title()) : CautionText.of(card, call.streams().columns()));
         return ExitStatus.DONE;
     }
 

@@ -35,7 +35,7 @@ final class DemoVerb implements Verb {
         Path report = ReportJob.write(study, answers);
         JsonObject json = new JsonObject().put("study", folder.toString()).put("report", report.toString()).put("simulated", true)
                 .put("verdict", VerdictJson.of(answer.verdict(), answer.deviations()));
-        call.answer(json, text(call, study, answer, report));
+        call.answer(() -> json, () -> text(call, study, answer, report));
         return ExitStatus.DONE;
     }
 

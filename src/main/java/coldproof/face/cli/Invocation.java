@@ -16,6 +16,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import picocli.CommandLine.ParseResult;
@@ -153,12 +154,12 @@ final class Invocation {
         return new Refused(Problem.of(what, Place.named(option), expected, remedy));
     }
 
-    /** Writes the JSON document when asked for it, else the text. */
-    void answer(JsonObject json, String text) {
+    /** Writes the JSON document when asked for it, else the text; the other one is not made. */
+    void answer(Supplier<JsonObject> json, Supplier<String> text) {
         if (json()) {
-            answer(json);
+            answer(json.get());
         } else {
-            answer(text);
+            answer(text.get());
         }
     }
 

@@ -48,7 +48,7 @@ final class JournalVerb implements Verb {
     private static int check(Invocation call) {
         Path place = call.arguments().size() > 1 ? Invocation.pathOf("PLACE", call.arguments().get(1)) : call.study();
         JournalCheck check = JournalJob.check(place);
-        call.answer(JournalJson.check(check), JournalText.check(check, call.streams().columns()));
+        call.answer(() -> JournalJson.check(check), () -> JournalText.check(check, call.streams().columns()));
         return check.isSound() ? ExitStatus.DONE : ExitStatus.FAIL;
     }
 
@@ -68,7 +68,7 @@ final class JournalVerb implements Verb {
     }
 
     private static int say(Invocation call, JournalChange change) {
-        call.answer(JournalJson.change(change), JournalText.change(change, call.streams().columns()));
+        call.answer(() -> JournalJson.change(change), () -> JournalText.change(change, call.streams().columns()));
         return change.after().isSound() ? ExitStatus.DONE : ExitStatus.FAIL;
     }
 
@@ -79,12 +79,12 @@ final class JournalVerb implements Verb {
             List<Path> files = JournalJob.write(tables, Invocation.pathOf("--to", call.need("--to", "tables")));
             StringBuilder text = new StringBuilder();
             files.forEach(file -> text.append("Wrote ").append(Harmless.line(file.toString())).append('\n'));
-            call.answer(new JsonObject().put("files", files.stream().map(Path::toString).toList()), text.toString());
+            call.answer(() -> new JsonObject().put("files", files.stream().map(Path::toString).toList()), () -> text.toString());
             return ExitStatus.DONE;
         }
         String name = call.word("--table", tables.stream().map(TidyTable::name).toList(), "trials");
         TidyTable wanted = tables.stream().filter(table -> table.name().equals(name)).findFirst().orElseThrow();
-        call.answer(ExportJson.of(tables), CsvText.of(wanted));
+        call.answer(() -> ExportJson.of(tables), () -> CsvText.of(wanted));
         return ExitStatus.DONE;
     }
 

@@ -25,7 +25,7 @@ final class LedgerVerb implements Verb {
             LedgerJob.write(ledger, page);
             call.messages().println("Wrote " + page);
         });
-        call.answer(LedgerJson.of(ledger), LedgerText.of(ledger, call.streams().columns()));
+        call.answer(() -> LedgerJson.of(ledger), () -> LedgerText.of(ledger, call.streams().columns()));
         return ExitStatus.DONE;
     }
 }

@@ -40,7 +40,7 @@ final class LimiterVerb implements Verb {
         }
         LimiterAnswer answer = call.has("--trials") ? LimiterJob.ofTable(question(call, limits), read -> {})
                 : LimiterJob.ofStudy(StudyView.read(call.study()), call.texts("--map"), limits, read -> {});
-        call.answer(LimiterJson.of(answer), LimiterText.of(answer, call.streams().columns()));
+        call.answer(() -> LimiterJson.of(answer), () -> LimiterText.of(answer, call.streams().columns()));
         return ExitStatus.DONE;
     }
 

@@ -59,7 +59,7 @@ final class LogVerb implements Verb {
                     + "instruments show, as at the bench; quit leaves."));
             LogDialogue.run(log, lines, DryRun.instruments(call.study(), log.view().plan())::show);
             Question next = log.question();
-            call.answer(ChecklistJson.of(next, log.view().state()), "Dry run: " + log.view().state().trials().size() + " of "
+            call.answer(() -> ChecklistJson.of(next, log.view().state()), () -> "Dry run: " + log.view().state().trials().size() + " of "
                     + log.view().sheet().positions().size() + " trials practised. Look at it with: coldproof verdict --study " + folder + "\n");
         }
         return ExitStatus.DONE;
@@ -83,7 +83,7 @@ final class LogVerb implements Verb {
             Question next = log.question();
             String text = next.ask() == Ask.FINISHED ? "All trials are settled. Next: coldproof verdict\n"
                     : "Next: " + ChecklistText.progress(next.progress()) + "\n";
-            call.answer(ChecklistJson.of(next, log.view().state()), text);
+            call.answer(() -> ChecklistJson.of(next, log.view().state()), () -> text);
         }
         return ExitStatus.DONE;
     }

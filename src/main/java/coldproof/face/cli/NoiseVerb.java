@@ -28,7 +28,7 @@ final class NoiseVerb implements Verb {
     public int run(Invocation call) {
         if (call.flag("--advise")) {
             PilotAdvice advice = NoiseJob.advice(StudyView.read(call.study()));
-            call.answer(PilotJson.of(advice), PilotText.of(advice, call.streams().columns()));
+            call.answer(() -> PilotJson.of(advice), () -> PilotText.of(advice, call.streams().columns()));
             return ExitStatus.DONE;
         }
         NoiseReading noise;
@@ -40,7 +40,7 @@ final class NoiseVerb implements Verb {
             List<Path> studies = named.isEmpty() ? List.of(call.study()) : named.stream().map(name -> Invocation.pathOf("STUDY", name)).toList();
             noise = NoiseJob.ofStudies(studies);
         }
-        call.answer(NoiseJson.of(noise), NoiseText.of(noise));
+        call.answer(() -> NoiseJson.of(noise), () -> NoiseText.of(noise));
         return ExitStatus.DONE;
     }
 }

@@ -81,7 +81,7 @@ final class PlanVerb implements Verb {
         Streams streams = call.streams();
         Lines lines = Lines.of(streams.in(), call.json() ? call.messages() : streams.out(), streams.columns(), streams.interactive());
         Optional<Path> file = PlanDialogue.run(call.study(), lines);
-        call.answer(new JsonObject().put("plan", file.map(Path::toString)), file.map(written -> "Wrote " + written
+        call.answer(() -> new JsonObject().put("plan", file.map(Path::toString)), () -> file.map(written -> "Wrote " + written
                 + "\nNext: coldproof plan check\n").orElse("Nothing was written.\n"));
         return ExitStatus.DONE;
     }
@@ -93,7 +93,7 @@ final class PlanVerb implements Verb {
         String text = call.has("--from") ? ReadyPlans.text(call.need("--from", "chilled-air"))
                 : PlanJob.text(call.path("--follow").map(PlanJob::following).orElseGet(() -> draft(call).plan()));
         Path file = PlanJob.create(call.study(), text);
-        call.answer(new JsonObject().put("plan", file.toString()), "Wrote " + file + "\nNext: read it, then run: coldproof plan check\n");
+        call.answer(() -> new JsonObject().put("plan", file.toString()), () -> "Wrote " + file + "\nNext: read it, then run: coldproof plan check\n");
         return ExitStatus.DONE;
     }
 
@@ -149,8 +149,7 @@ final class PlanVerb implements Verb {
     private static int check(Invocation call) {
         StudyView study = StudyView.read(call.study());
         SizingAnswer runs = RunsJob.ofStudy(study);
-        JsonObject json = PlanJson.plan(study.plan(), study.frozen(), study.planDigest()).put("runs", SizingJson.of(runs));
-        call.answer(json, "The plan is consistent: " + study.sheet().positions().size() + " trials in " + study.sheet().sessions() + " session"
+        call.answer(() -> PlanJson.plan(study.plan(), study.frozen(), study.planDigest()).put("runs", SizingJson.of(runs)), () -> "The plan is consistent: " + study.sheet().positions().size() + " trials in " + study.sheet().sessions() + " session"
                 + (study.sheet().sessions() == 1 ? "" : "s") + ".\n" + SizingText.of(runs, call.streams().columns())
                 + (study.frozen() ? "" : "Next: coldproof plan freeze\n"));
         return ExitStatus.DONE;
@@ -158,8 +157,8 @@ final class PlanVerb implements Verb {
 
     private static int show(Invocation call) {
         StudyView study = StudyView.read(call.study());
-        call.answer(PlanJson.plan(study.plan(), study.frozen(), study.planDigest()),
-                PlanText.of(study.plan(), study.frozen(), study.planDigest(), call.streams().columns()));
+        call.answer(() -> PlanJson.plan(study.plan(), study.frozen(), study.planDigest()),
+                () -> PlanText.of(study.plan(), study.frozen(), study.planDigest(), call.streams().columns()));
         return ExitStatus.DONE;
     }
 
@@ -171,7 +170,7 @@ final class PlanVerb implements Verb {
             case FROZEN_BEFORE -> "This plan was frozen before; nothing changed.\n";
             case AMENDED -> "The changed plan was taken in, with its reason, as a deviation.\n";
         };
-        call.answer(new JsonObject().put("digest", digest).put("freezing", done.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')), text);
+        call.answer(() -> new JsonObject().put("digest", digest).put("freezing", done.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')), () -> text);
         return ExitStatus.DONE;
     }
 }

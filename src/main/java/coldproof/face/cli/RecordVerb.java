@@ -63,8 +63,8 @@ final class RecordVerb implements Verb {
             String next = study.view().next().map(p -> "Next: trial " + p.number() + ", " + Harmless.line(p.condition())).orElse("All trials are done. Next: coldproof verdict");
             cost(logs).ifPresent(remarks::tell);
             study.elsewhere().forEach(call.messages()::println);
-            call.answer(new JsonObject().put("recorded", recorded).put("remaining", remaining).put("remarks", remarks.told()),
-                    Wrap.at(call.streams().columns(), next));
+            call.answer(() -> new JsonObject().put("recorded", recorded).put("remaining", remaining).put("remarks", remarks.told()),
+                    () -> Wrap.at(call.streams().columns(), next));
         }
         return ExitStatus.DONE;
     }

@@ -41,12 +41,12 @@ final class RehearseVerb implements Verb {
         if (call.flag("--limiters")) {
             LimiterReport report = RehearseJob.limiters(study, new RehearsalSettings(call.whole("--studies", 1, MOST).orElse(LIMITER_STUDIES), seed),
                     line -> progress(call, line));
-            call.answer(LimiterReportJson.of(report), LimiterReportText.of(report, call.streams().columns()));
+            call.answer(() -> LimiterReportJson.of(report), () -> LimiterReportText.of(report, call.streams().columns()));
             return ExitStatus.DONE;
         }
         RehearsalSettings settings = new RehearsalSettings(call.whole("--studies", 1, MOST).orElse(STUDIES), seed, bench(call, study));
         List<RehearsalReport> reports = RehearseJob.ofStudy(study, settings, line -> progress(call, line));
-        call.answer(RehearsalJson.of(reports), RehearsalText.of(reports, call.streams().columns()));
+        call.answer(() -> RehearsalJson.of(reports), () -> RehearsalText.of(reports, call.streams().columns()));
         return ExitStatus.DONE;
     }
 

@@ -41,7 +41,7 @@ final class ReportVerb implements Verb {
         }
         Path file = ReportJob.write(new ReportJob.Request(call.study(), format, call.path("--out"), call.flag("--names")), progress);
         progress.done();
-        call.answer(new JsonObject().put("report", file.toString()), "Wrote " + file + "\n");
+        call.answer(() -> new JsonObject().put("report", file.toString()), () -> "Wrote " + file + "\n");
         return ExitStatus.DONE;
     }
 
@@ -50,7 +50,7 @@ final class ReportVerb implements Verb {
         call.remark(IndexJob.looks(folder, Machine.atHand()));
         IndexJob.Made made = IndexJob.write(folder, format, call.path("--out"));
         int count = made.studies().size();
-        call.answer(new JsonObject().put("index", made.file().toString()).put("studies", count), "Wrote " + made.file() + " with " + count + (count == 1 ? " study\n" : " studies\n"));
+        call.answer(() -> new JsonObject().put("index", made.file().toString()).put("studies", count), () -> "Wrote " + made.file() + " with " + count + (count == 1 ? " study\n" : " studies\n"));
         return ExitStatus.DONE;
     }
 
@@ -58,7 +58,7 @@ final class ReportVerb implements Verb {
         List<TidyTable> tables = ReportJob.data(call.study(), progress);
         progress.done();
         List<Path> files = JournalJob.write(tables, call.path("--data").orElseThrow());
-        call.answer(ExportJson.of(tables), files.stream().map(file -> "Wrote " + file + "\n").collect(Collectors.joining()));
+        call.answer(() -> ExportJson.of(tables), () -> files.stream().map(file -> "Wrote " + file + "\n").collect(Collectors.joining()));
         return ExitStatus.DONE;
     }
 }

@@ -43,7 +43,7 @@ final class RunsVerb implements Verb {
     public int run(Invocation call) {
         if (call.flag("--cheapest")) {
             CheapestStudy cheapest = RunsJob.cheapest(StudyView.read(call.study()), CheapestOptions.terms(call));
-            call.answer(CheapestJson.of(cheapest), CheapestText.of(cheapest, call.streams().columns()));
+            call.answer(() -> CheapestJson.of(cheapest), () -> CheapestText.of(cheapest, call.streams().columns()));
             return ExitStatus.DONE;
         }
         boolean fromOptions = call.has("--layout") || call.has("--noise") || call.has("--effect");

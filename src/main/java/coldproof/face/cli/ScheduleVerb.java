@@ -37,12 +37,19 @@ final class ScheduleVerb implements Verb {
         study.state().trials().forEach(trial -> settled.put(trial.position(), Figures.score(trial.score()) + " " + study.plan().metric().unit()));
         study.state().skipped().forEach((position, reason) -> settled.put(position, "skipped: " + reason));
         SizingAnswer runs = RunsJob.ofStudy(study);
-        JsonObject json = PlanJson.sheet(study.sheet(), settled).put("frozen", study.frozen()).put("seed", study.plan().seed())
+        call.answer(() -> json(study, settled, runs, stays), () -> text(study, settled, runs, stays, call.streams().columns()));
+        return ExitStatus.DONE;
+    }
+
+    private static JsonObject json(StudyView study, Map<Integer, String> settled, SizingAnswer runs, List<OutdoorStay> stays) {
+        return PlanJson.sheet(study.sheet(), settled).put("frozen", study.frozen()).put("seed", study.plan().seed())
                 .put("minutes", new JsonObject().put("total", runs.minutes().total()).put("outdoors", runs.minutes().outdoors()))
                 .put("outdoorSessions", stays.stream().map(CautionJson::stay).toList());
+    }
+
+    private static String text(StudyView study, Map<Integer, String> settled, SizingAnswer runs, List<OutdoorStay> stays, int columns) {
         String time = PlanText.time(runs.minutes().total(), runs.minutes().outdoors());
-        call.answer(json, PlanText.sheet(study.plan(), study.sheet(), settled) + (time.isEmpty() ? "" : "\n" + time + "\n") + OutdoorText.of(stays, call.streams().columns())
-                + (study.frozen() ? "" : "\nThe plan is not frozen: this order still changes with it. Next: coldproof plan freeze\n"));
-        return ExitStatus.DONE;
+        return PlanText.sheet(study.plan(), study.sheet(), settled) + (time.isEmpty() ? "" : "\n" + time + "\n") + OutdoorText.of(stays, columns)
+                + (study.frozen() ? "" : "\nThe plan is not frozen: this order still changes with it. Next: coldproof plan freeze\n");
     }
 }

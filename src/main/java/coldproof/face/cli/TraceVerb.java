@@ -28,8 +28,8 @@ final class TraceVerb implements Verb {
         ReadingProgress progress = new ReadingProgress(call.streams(), Machine.atHand().monotonicNanos(), TraceJob.bytes(file));
         TraceJob.Result result = TraceJob.ofStudy(call.study(), file, call.texts("--map"), air, progress);
         progress.done();
-        call.answer(TraceJson.of(result.summary()),
-                call.json() ? "" : TraceText.of(file.toString(), result.series(), result.summary(), call.streams().columns()));
+        call.answer(() -> TraceJson.of(result.summary()),
+                () -> TraceText.of(file.toString(), result.series(), result.summary(), call.streams().columns()));
         return ExitStatus.DONE;
     }
 }

@@ -55,11 +55,10 @@ final class VerdictVerb implements Verb {
         List<VerdictJob.Answer> answers = table ? VerdictJob.ofTable(question(call)) : VerdictJob.ofStudy(study.get(), carried(call, study.get()));
         List<Compared> compared = answers.stream().map(VerdictJob.Answer::compared).toList();
         List<String> deviations = answers.get(0).deviations();
-        StringBuilder text = new StringBuilder();
-        study.ifPresent(view -> text.append(VerdictText.heading(view.plan(), view.state().simulated(), call.streams().columns())));
-        text.append(ComparisonsText.of(compared, deviations, call.streams().columns()));
         Optional<String> simulated = study.flatMap(view -> view.state().simulated());
-        call.answer(VerdictJson.of(compared, deviations).put("simulated", simulated.orElse(null)), text.toString());
+        call.answer(() -> VerdictJson.of(compared, deviations).put("simulated", simulated.orElse(null)),
+                () -> study.map(view -> VerdictText.heading(view.plan(), view.state().simulated(), call.streams().columns())).orElse("")
+                        + ComparisonsText.of(compared, deviations, call.streams().columns()));
         if (study.isPresent() && !call.has("--carry-noise")) {
             call.remark(LookRecord.write(study.get(), answers, Machine.atHand()));
         }

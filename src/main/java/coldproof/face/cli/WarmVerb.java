@@ -51,7 +51,7 @@ final class WarmVerb implements Verb {
             return ExitStatus.DONE;
         }
         QuickStartJob.Made made = QuickStartJob.make(List.of("warm", WALK));
-        call.answer(new JsonObject().put("archive", made.archive().toString()).put("made", made.isMade()), made.isMade() ? "Wrote " + made.archive()
+        call.answer(() -> new JsonObject().put("archive", made.archive().toString()).put("made", made.isMade()), () -> made.isMade() ? "Wrote " + made.archive()
                 + ": starting is quick now.\n" : "This Java makes no archive of classes. Everything works without, only slower to start.\n");
         return ExitStatus.DONE;
     }
