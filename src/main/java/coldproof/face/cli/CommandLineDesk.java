@@ -47,7 +47,7 @@ public final class CommandLineDesk implements VerbDesk {
 
     @Override
     public int run(List<String> words, PrintWriter out, PrintWriter err, int columns) {
-        Streams streams = new Streams(new BufferedReader(new StringReader("")), out, err, false, columns, colour);
+        Streams streams = new Streams(new BufferedReader(new StringReader("")), out, err, false, columns, colour, true);
         return new CommandLineFace(streams).run(words.toArray(String[]::new));
     }
 }

@@ -154,6 +154,11 @@ final class Invocation {
         return new Refused(Problem.of(what, Place.named(option), expected, remedy));
     }
 
+    /** The line that says what comes next, ended; empty where the console says it. */
+    String next(String words) {
+        return streams.console() ? "" : Wrap.at(streams.columns(), "Next: " + words);
+    }
+
     /** Writes the JSON document when asked for it, else the text; the other one is not made. */
     void answer(Supplier<JsonObject> json, Supplier<String> text) {
         if (json()) {

@@ -81,8 +81,8 @@ final class LogVerb implements Verb {
             }
             log.elsewhere().forEach(call.messages()::println);
             Question next = log.question();
-            String text = next.ask() == Ask.FINISHED ? "All trials are settled. Next: coldproof verdict\n"
-                    : "Next: " + ChecklistText.progress(next.progress()) + "\n";
+            String text = next.ask() == Ask.FINISHED ? "All trials are settled.\n" + call.next("coldproof verdict")
+                    : call.next(ChecklistText.progress(next.progress()));
             call.answer(() -> ChecklistJson.of(next, log.view().state()), () -> text);
         }
         return ExitStatus.DONE;

@@ -82,7 +82,7 @@ final class PlanVerb implements Verb {
         Lines lines = Lines.of(streams.in(), call.json() ? call.messages() : streams.out(), streams.columns(), streams.interactive());
         Optional<Path> file = PlanDialogue.run(call.study(), lines);
         call.answer(() -> new JsonObject().put("plan", file.map(Path::toString)), () -> file.map(written -> "Wrote " + written
-                + "\nNext: coldproof plan check\n").orElse("Nothing was written.\n"));
+                + "\n" + call.next("coldproof plan check")).orElse("Nothing was written.\n"));
         return ExitStatus.DONE;
     }
 
@@ -93,7 +93,7 @@ final class PlanVerb implements Verb {
         String text = call.has("--from") ? ReadyPlans.text(call.need("--from", "chilled-air"))
                 : PlanJob.text(call.path("--follow").map(PlanJob::following).orElseGet(() -> draft(call).plan()));
         Path file = PlanJob.create(call.study(), text);
-        call.answer(() -> new JsonObject().put("plan", file.toString()), () -> "Wrote " + file + "\nNext: read it, then run: coldproof plan check\n");
+        call.answer(() -> new JsonObject().put("plan", file.toString()), () -> "Wrote " + file + "\n" + call.next("read it, then run: coldproof plan check"));
         return ExitStatus.DONE;
     }
 
@@ -151,7 +151,7 @@ final class PlanVerb implements Verb {
         SizingAnswer runs = RunsJob.ofStudy(study);
         call.answer(() -> PlanJson.plan(study.plan(), study.frozen(), study.planDigest()).put("runs", SizingJson.of(runs)), () -> "The plan is consistent: " + study.sheet().positions().size() + " trials in " + study.sheet().sessions() + " session"
                 + (study.sheet().sessions() == 1 ? "" : "s") + ".\n" + SizingText.of(runs, call.streams().columns())
-                + (study.frozen() ? "" : "Next: coldproof plan freeze\n"));
+                + (study.frozen() ? "" : call.next("coldproof plan freeze")));
         return ExitStatus.DONE;
     }
 
@@ -166,7 +166,7 @@ final class PlanVerb implements Verb {
         PlanJob.Freezing done = PlanJob.freeze(call.study(), Machine.atHand(), call.text("--reason"));
         String digest = StudyView.read(call.study()).planDigest();
         String text = switch (done) {
-            case FROZEN -> "Frozen. The digest " + digest.substring(0, 12) + " is in the journal.\nNext: coldproof schedule, then coldproof log\n";
+            case FROZEN -> "Frozen. The digest " + digest.substring(0, 12) + " is in the journal.\n" + call.next("coldproof schedule, then coldproof log");
             case FROZEN_BEFORE -> "This plan was frozen before; nothing changed.\n";
             case AMENDED -> "The changed plan was taken in, with its reason, as a deviation.\n";
         };

@@ -60,11 +60,12 @@ final class RecordVerb implements Verb {
                 pass = pass.withoutReadings();
             }
             int remaining = study.view().sheet().positions().size() - study.view().state().trials().size() - study.view().state().skipped().size();
-            String next = study.view().next().map(p -> "Next: trial " + p.number() + ", " + Harmless.line(p.condition())).orElse("All trials are done. Next: coldproof verdict");
+            String next = study.view().next().map(position -> call.next("trial " + position.number() + ", " + Harmless.line(position.condition())))
+                    .orElseGet(() -> "All trials are done.\n" + call.next("coldproof verdict"));
             cost(logs).ifPresent(remarks::tell);
             study.elsewhere().forEach(call.messages()::println);
             call.answer(() -> new JsonObject().put("recorded", recorded).put("remaining", remaining).put("remarks", remarks.told()),
-                    () -> Wrap.at(call.streams().columns(), next));
+                    () -> next);
         }
         return ExitStatus.DONE;
     }

@@ -37,7 +37,7 @@ final class ScheduleVerb implements Verb {
         study.state().trials().forEach(trial -> settled.put(trial.position(), Figures.score(trial.score()) + " " + study.plan().metric().unit()));
         study.state().skipped().forEach((position, reason) -> settled.put(position, "skipped: " + reason));
         SizingAnswer runs = RunsJob.ofStudy(study);
-        call.answer(() -> json(study, settled, runs, stays), () -> text(study, settled, runs, stays, call.streams().columns()));
+        call.answer(() -> json(study, settled, runs, stays), () -> text(study, settled, runs, stays, call));
         return ExitStatus.DONE;
     }
 
@@ -47,9 +47,9 @@ final class ScheduleVerb implements Verb {
                 .put("outdoorSessions", stays.stream().map(CautionJson::stay).toList());
     }
 
-    private static String text(StudyView study, Map<Integer, String> settled, SizingAnswer runs, List<OutdoorStay> stays, int columns) {
+    private static String text(StudyView study, Map<Integer, String> settled, SizingAnswer runs, List<OutdoorStay> stays, Invocation call) {
         String time = PlanText.time(runs.minutes().total(), runs.minutes().outdoors());
-        return PlanText.sheet(study.plan(), study.sheet(), settled) + (time.isEmpty() ? "" : "\n" + time + "\n") + OutdoorText.of(stays, columns)
-                + (study.frozen() ? "" : "\nThe plan is not frozen: this order still changes with it. Next: coldproof plan freeze\n");
+        return PlanText.sheet(study.plan(), study.sheet(), settled) + (time.isEmpty() ? "" : "\n" + time + "\n") + OutdoorText.of(stays, call.streams().columns())
+                + (study.frozen() ? "" : "\nThe plan is not frozen: this order still changes with it.\n" + call.next("coldproof plan freeze"));
     }
 }

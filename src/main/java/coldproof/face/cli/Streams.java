@@ -15,8 +15,14 @@ import java.util.Optional;
  * @param interactive whether a person sits at a terminal
  * @param columns width to write for
  * @param colour whether colour may be used
+ * @param console whether the console shows the answer, which itself says what comes next
  */
-public record Streams(BufferedReader in, PrintWriter out, PrintWriter err, boolean interactive, int columns, boolean colour) {
+public record Streams(BufferedReader in, PrintWriter out, PrintWriter err, boolean interactive, int columns, boolean colour, boolean console) {
+    /** Those of the command line. */
+    public Streams(BufferedReader in, PrintWriter out, PrintWriter err, boolean interactive, int columns, boolean colour) {
+        this(in, out, err, interactive, columns, colour, false);
+    }
+
     private static final int WIDEST_SCREEN = 10_000; // columns; more is no width
 
     /**

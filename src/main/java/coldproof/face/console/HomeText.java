@@ -55,8 +55,9 @@ final class HomeText {
         line("trials", trials(study));
         line("report", overview.reported() ? "made: report.html" : "not made yet");
         study.state().simulated().ifPresent(text -> line("SIMULATED", Harmless.line(text)));
-        if (!study.deviations().isEmpty() && overview.stage() != StudyOverview.Stage.PLANNED) {
-            line("deviations", study.deviations().size() + "; verdict names them");
+        int deviations = overview.stage() == StudyOverview.Stage.PLANNED ? 0 : study.deviations().size();
+        if (deviations > 0) {
+            line("deviations", deviations + (deviations == 1 ? "; verdict names it" : "; verdict names them"));
         }
         if (!overview.problems().isEmpty()) {
             out.append(ProblemText.of(overview.problems()));

@@ -13,6 +13,7 @@ import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.report.text.Harmless;
 import coldproof.report.text.ProblemText;
+import coldproof.report.text.Wrap;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -258,7 +259,7 @@ final class Shell {
         if (status != WRONG_INPUT) {
             seen.add(words.size() > 1 && !words.get(1).startsWith("-") ? verb + " " + words.get(1) : verb);
             Suggestion next = next(StudyOverview.of(folder));
-            talk.out().println("Next: " + next.line() + " (Enter)");
+            talk.out().print(Wrap.at(talk.columns(), "Next: " + next.line() + " (Enter): " + Harmless.line(next.why())));
         }
     }
 }

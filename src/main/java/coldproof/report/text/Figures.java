@@ -6,6 +6,8 @@ import java.util.Locale;
 
 /** Numbers as people read them: sensible digits, a unit, a sign where it matters. */
 public final class Figures {
+    private static final int SECONDS_PER_MINUTE = 60;
+
     private Figures() {}
 
     /** A fixed number of decimals, never "-0.0"; a dash for NaN. */
@@ -61,10 +63,14 @@ public final class Figures {
         return fixed(100 * probability, 1) + " %";
     }
 
-    /** Minutes as {@code 95 min} or {@code 3 h 05 min} from two hours up. */
+    /** Minutes as {@code 95 min}, as {@code 3 h 05 min} from two hours up, and as {@code 45 s} below two minutes that are not whole. */
     public static String minutes(double minutes) {
         if (!Double.isFinite(minutes)) {
             return "-";
+        }
+        long seconds = Math.round(minutes * SECONDS_PER_MINUTE);
+        if (seconds < 2 * SECONDS_PER_MINUTE && seconds % SECONDS_PER_MINUTE != 0) {
+            return seconds + " s";
         }
         long whole = Math.round(minutes);
         if (whole < 120) {

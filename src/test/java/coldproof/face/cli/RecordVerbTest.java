@@ -135,7 +135,7 @@ class RecordVerbTest {
         assertEquals(2, call.status());
         assertTrue(call.err().contains("Expected a whole number from 1, session or all."), call::err);
         assertEquals(3, record("--trials", "3", "--", "true").out().lines().filter(line -> line.startsWith("trial ")).count());
-        assertTrue(record("--trials", "all", "--", "true").out().endsWith("All trials are done. Next: coldproof verdict\n"));
+        assertTrue(record("--trials", "all", "--", "true").out().endsWith("All trials are done.\nNext: coldproof verdict\n"));
     }
 
     @Test
