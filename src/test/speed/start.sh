@@ -13,6 +13,7 @@ classes=target/test-classes:target/classes:$(find target/coldproof/lib -name '*.
 java -cp "$classes" coldproof.job.speed.LargeStudy "$work/large" 500
 "$coldproof" plan new --from chilled-air --study "$work/small" > /dev/null
 "$coldproof" plan freeze --study "$work/small" > /dev/null
+mkdir "$work/none"
 
 # The median of so many runs, wall and processor milliseconds.
 measure() {
@@ -33,10 +34,40 @@ print(f"{name:44s} {middle(wall):7.0f} ms wall {middle(cpu):7.0f} ms processor")
 PYTHON
 }
 
+# The same from the call to the first time a text stands on a real terminal; wall time alone, because the program then goes on.
+until_shown() {
+  local name=$1 text=$2
+  shift 2
+  python3 - "$runs" "$name" "$text" "$@" <<'PYTHON'
+import fcntl, os, pty, select, signal, struct, sys, termios, time
+runs, name, text, command = int(sys.argv[1]), sys.argv[2], sys.argv[3].encode(), sys.argv[4:]
+wall = []
+for _ in range(runs):
+    start = time.perf_counter()
+    child, terminal = pty.fork()
+    if child == 0:
+        os.environ["TERM"] = "xterm-256color"
+        os.execvp(command[0], command)
+    fcntl.ioctl(terminal, termios.TIOCSWINSZ, struct.pack("HHHH", 24, 80, 0, 0))
+    seen = b""
+    while text not in seen:
+        if not select.select([terminal], [], [], 10)[0]:
+            sys.exit(f"{name}: never showed {text!r}")
+        seen += os.read(terminal, 65536)
+    wall.append(time.perf_counter() - start)
+    os.kill(child, signal.SIGKILL)
+    os.waitpid(child, 0)
+    os.close(terminal)
+print(f"{name:44s} {1000 * sorted(wall)[len(wall) // 2]:7.0f} ms wall")
+PYTHON
+}
+
 measure "an empty Java program" java -cp "$work" Hello
 measure "coldproof --version" "$coldproof" --version
 measure "coldproof runs, sessions" "$coldproof" runs --layout sessions --effect 3% --noise 1.5% --session-noise 0.8%
 measure "coldproof to its prompt, and quit" "$coldproof" --study "$work/small"
+until_shown "coldproof to its prompt at a terminal" "coldproof> " "$coldproof" --study "$work/small"
+until_shown "the same where no study is" "coldproof> " "$coldproof" --study "$work/none"
 measure "coldproof schedule, 32 trials" "$coldproof" schedule --study "$work/small"
 measure "coldproof to its prompt, study of 10,000 trials" "$coldproof" --study "$work/large"
 measure "coldproof plan show, small study" "$coldproof" plan show --study "$work/small"
