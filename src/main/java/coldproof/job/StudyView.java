@@ -69,13 +69,18 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         }
     }
 
-    /** The text of a plan and what it says. */
-    private record Understood(String text, Plan plan) {
+    /** The text of a plan, what it says, and the run sheet drawn from it. */
+    private record Understood(String text, Plan plan, RunSheet sheet) {
+        static Understood of(String file, String text) {
+            Plan plan = PlanReader.read(file, text);
+            return new Understood(text, plan, StudyView.sheet(plan));
+        }
+
         /** The plan in a study folder; empty where it cannot be read, which is told only where it matters. */
         static Optional<Understood> onDisk(Path folder) {
             Optional<String> text = PlanFile.textIn(folder);
             try {
-                return text.isPresent() ? Optional.of(new Understood(text.get(), PlanReader.read(PlanFile.NAME, text.get()))) : Optional.empty();
+                return text.isPresent() ? Optional.of(of(PlanFile.NAME, text.get())) : Optional.empty();
             } catch (Refused wrong) {
                 return Optional.empty();
             }
@@ -95,8 +100,8 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         }
         String text = frozenText.get();
         boolean same = known.isPresent() && known.get().text().equals(text);
-        Plan plan = same ? known.get().plan() : PlanReader.read(folder.resolve("journal.jsonl") + " (the frozen plan)", text);
-        return new StudyView(folder, plan, state.planDigest().orElseThrow(), true, sheet(plan), state, problems, !same && changed(folder, text));
+        Understood frozen = same ? known.get() : Understood.of(folder.resolve("journal.jsonl") + " (the frozen plan)", text);
+        return new StudyView(folder, frozen.plan(), state.planDigest().orElseThrow(), true, frozen.sheet(), state, problems, !same && changed(folder, text));
     }
 
     /** The same study with more entries; what follows from the plan alone is not found again. */
