@@ -17,15 +17,35 @@ import coldproof.study.Trial;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Sets devices side by side, from a ledger file and the studies that it names. */
 public final class LedgerJob {
-    private LedgerJob() {}
+    private final Path folder;
+    private final Map<Path, Set<String>> shown = new LinkedHashMap<>();
+
+    private LedgerJob(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * A comparison of devices.
+     *
+     * @param ledger the devices side by side
+     * @param studies folders of the studies whose own change it shows, as where one stands in it twice, once for each level that it compares
+     */
+    public record Read(Ledger ledger, List<Path> studies) {
+        /** Copies. */
+        public Read {
+            studies = List.copyOf(studies);
+        }
+    }
 
     /**
      * Reads a ledger and compares.
@@ -33,11 +53,20 @@ public final class LedgerJob {
      * @param reference the device to compare with; empty: as the file says
      * @throws Refused if the file or a study it names is wrong
      */
-    public static Ledger of(Path file, Optional<String> reference) {
-        Path folder = file.toAbsolutePath().getParent();
-        LedgerSheet sheet = LedgerReader.read(file.toString(), TextFile.read(file, "the ledger"),
-                (study, levels, workload) -> figure(folder, study, levels, workload));
-        return Ledgers.compare(reference.map(name -> withReference(sheet, name)).orElse(sheet));
+    public static Read of(Path file, Optional<String> reference) {
+        LedgerJob job = new LedgerJob(file.toAbsolutePath().getParent());
+        LedgerSheet sheet = LedgerReader.read(file.toString(), TextFile.read(file, "the ledger"), job::figure);
+        Ledger ledger = Ledgers.compare(reference.map(name -> withReference(sheet, name)).orElse(sheet));
+        return new Read(ledger, job.shown.entrySet().stream().filter(study -> study.getValue().size() > 1).map(Map.Entry::getKey).toList());
+    }
+
+    /** Writes into the studies whose change a ledger shows that it was looked at, and gives what to tell the person; call it before it is shown. */
+    public static List<String> looks(Read read, Machine machine) {
+        List<String> said = new ArrayList<>();
+        for (Path study : read.studies()) {
+            LookRecord.ofAllTrials(study, machine).forEach(look -> said.add(study + ": " + look));
+        }
+        return said;
     }
 
     /**
@@ -58,7 +87,7 @@ public final class LedgerJob {
         return new LedgerSheet(sheet.title(), name, sheet.level(), sheet.currency(), sheet.simulated(), sheet.workloads(), sheet.devices());
     }
 
-    private static LedgerFigure figure(Path folder, String study, Map<String, String> levels, LedgerWorkload workload) {
+    private LedgerFigure figure(String study, Map<String, String> levels, LedgerWorkload workload) {
         StudyView view;
         try {
             view = StudyView.read(folder.resolve(study));
@@ -74,6 +103,8 @@ public final class LedgerJob {
         if (trials.isEmpty()) {
             throw refused("no trial of it has " + levels, "a condition that was run", "Correct the condition, or leave it out for all trials.");
         }
+        String all = ""; // no level: the figure is of them all, and beside that of one tells the others
+        shown.computeIfAbsent(view.folder().toAbsolutePath().normalize(), any -> new HashSet<>()).add(levels.getOrDefault(view.plan().compare().factor(), all));
         return figure(view, study, trials);
     }
 

@@ -39,7 +39,7 @@ public final class LookRecord {
     }
 
     /**
-     * Writes down that all trials so far are shown with their levels, as the report, its data and the limiter show them; call it before they are.
+     * Writes down that all trials so far are shown with their levels, as the report, its data, the limiter and some ledgers show them; call it before they are.
      *
      * @return what to tell the person
      */

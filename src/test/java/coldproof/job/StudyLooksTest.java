@@ -221,6 +221,33 @@ class StudyLooksTest {
         assertEquals(List.of(bench.folder() + ": Look 1 is taken. Recorded."), said);
     }
 
+    /** A ledger with figures of this study, by condition; an empty one is of all trials. */
+    private List<String> lookedAtInALedger(String first, String second) throws IOException {
+        String ledger = "coldproof ledger: 1\ntitle: t\nreference: printed\nworkloads:\n  render: {unit: frames/s, better: higher}\ndevices:\n"
+                + "  one: {figures: {render: {study: study" + first + "}}}\n  other: {figures: {render: {study: ../" + folder.getFileName() + "/study" + second + "}}}\n"
+                + "  printed: {figures: {render: {value: 41, plus or minus: 1, source: a table}}}\n";
+        return LedgerJob.looks(LedgerJob.of(Files.writeString(folder.resolve("ledger.yaml"), ledger), Optional.empty()), bench.machine());
+    }
+
+    @Test
+    void aLedgerThatSetsTheComparedLevelsSideBySideIsALookToo() throws IOException {
+        run(1, 6, 0.06);
+        assertEquals(List.of(bench.folder() + ": Look 1 is taken. Recorded."), lookedAtInALedger(", condition: {ambient: room}", ", condition: {ambient: chilled}"));
+        run(7, 7, 0.06);
+        assertEquals(List.of(bench.folder() + ": Recorded as a deviation: the results were looked at after 28 of 32 trials, where the plan has no look."),
+                lookedAtInALedger("", ", condition: {ambient: chilled}"), "all trials beside those of one level tell the other");
+        assertEquals(List.of(), lookedAtInALedger(", condition: {ambient: room}", ", condition: {ambient: chilled}"), "the same was seen before");
+    }
+
+    @Test
+    void aLedgerThatShowsNoChangeOfAStudyIsNoLook() throws IOException {
+        run(1, 5, 0.06);
+        assertEquals(List.of(), lookedAtInALedger("", ""));
+        assertEquals(List.of(), lookedAtInALedger(", condition: {fan: auto}", ", condition: {fan: maximum}"), "the compared levels are mixed in both");
+        assertEquals(List.of(), lookedAtInALedger(", condition: {ambient: room, fan: auto}", ", condition: {ambient: room}"));
+        assertEquals(List.of(), view().state().deviations());
+    }
+
     /** Cool air does nothing, chilled air a lot: chilled is decided at the look, cool is not, and each has its own estimate when it is. */
     @Test
     void eachOfSeveralChangesIsAdjustedForItsOwnLooks() {

@@ -1,6 +1,7 @@
 package coldproof.face.cli;
 
 import coldproof.job.LedgerJob;
+import coldproof.job.Machine;
 import coldproof.reason.ledger.Ledger;
 import coldproof.report.json.LedgerJson;
 import coldproof.report.text.LedgerText;
@@ -20,7 +21,9 @@ final class LedgerVerb implements Verb {
         if (call.arguments().isEmpty()) {
             throw Invocation.refused("coldproof ledger", "no file is named", "a ledger file", "Name it: coldproof ledger ledger.yaml");
         }
-        Ledger ledger = LedgerJob.of(Invocation.pathOf("FILE", call.arguments().get(0)), call.text("--reference"));
+        LedgerJob.Read read = LedgerJob.of(Invocation.pathOf("FILE", call.arguments().get(0)), call.text("--reference"));
+        call.remark(LedgerJob.looks(read, Machine.atHand()));
+        Ledger ledger = read.ledger();
         call.path("--out").ifPresent(page -> {
             LedgerJob.write(ledger, page);
             call.messages().println("Wrote " + page);

@@ -52,6 +52,10 @@ class LedgerVerbTest {
         JsonNode mine = JsonMapper.builder().build().readTree(call.out()).get("tables").get(0).get("devices").get(0);
         assertEquals("mine", mine.get("device").asString());
         assertTrue(mine.get("own").asBoolean() && mine.get("fasterPercent").asDouble() > 15, mine.toString());
+        assertFalse(call.err().contains("Recorded"), "the figure is of all trials and shows no change: " + call.err());
+        Call both = Call.of("ledger", Files.writeString(folder.resolve("both.yaml"), Files.readString(ledger).replace("{study: study}}}\n",
+                "{study: study, condition: {fan: auto}}}}\n  loud: {figures: {build: {study: study, condition: {fan: maximum}}}}\n")).toString());
+        assertTrue(both.err().replaceAll("\\s+", " ").contains("Recorded as a deviation: the results were looked at after 5 of"), both.err());
         Call wrong = Call.of("ledger", Files.writeString(folder.resolve("wrong.yaml"), Files.readString(ledger).replace("unit: s,", "unit: h,")).toString());
         assertEquals(ExitStatus.WRONG_INPUT, wrong.status());
         assertTrue(wrong.err().contains("wrong.yaml:7") && wrong.err().contains("it measures build time in s"), wrong.err());
