@@ -18,7 +18,7 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code demo}: a whole study on simulated data, from plan to report. */
 final class DemoVerb implements Verb {
-    private static final String INDENT = "           ";
+    private static final int LABEL_COLUMNS = 9;
 
     @Override
     public void describe(CommandSpec spec) {
@@ -52,9 +52,7 @@ final class DemoVerb implements Verb {
     }
 
     private static void step(StringBuilder out, int columns, String verb, String text) {
-        StringBuilder wrapped = new StringBuilder();
-        Wrap.indented(text, INDENT, columns, wrapped);
-        out.append(String.format(java.util.Locale.ROOT, "  %-9s", verb)).append(wrapped.substring(INDENT.length()));
+        Wrap.labelled(verb, LABEL_COLUMNS, text, columns, out);
     }
 
     private static String size(StudyView study, Size size) {

@@ -40,7 +40,7 @@ final class NoiseVerb implements Verb {
             List<Path> studies = named.isEmpty() ? List.of(call.study()) : named.stream().map(name -> Invocation.pathOf("STUDY", name)).toList();
             noise = NoiseJob.ofStudies(studies);
         }
-        call.answer(() -> NoiseJson.of(noise), () -> NoiseText.of(noise));
+        call.answer(() -> NoiseJson.of(noise), () -> NoiseText.of(noise, call.streams().columns()));
         return ExitStatus.DONE;
     }
 }

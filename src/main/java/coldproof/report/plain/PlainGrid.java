@@ -110,7 +110,7 @@ final class PlainGrid {
         for (List<String> row : grid.rows()) {
             for (int i = 0; i < row.size(); i++) {
                 if (!row.get(i).isEmpty()) {
-                    Wrap.indented(grid.columns().get(i).head() + ": " + row.get(i), i == 0 ? "- " : "  ", columns, out);
+                    Wrap.hanging(i == 0 ? "- " : "  ", grid.columns().get(i).head() + ": " + row.get(i), columns, out);
                 }
             }
         }

@@ -64,19 +64,12 @@ public final class TextPage {
         } else if (block instanceof Block.Verbatim verbatim) {
             verbatim.text().lines().forEach(line -> out.append("    ").append(Harmless.line(line)).append('\n'));
         } else if (block instanceof Block.Points points) {
-            points.items().forEach(item -> hanging("- ", item));
+            points.items().forEach(item -> Wrap.hanging("- ", Harmless.line(item), COLUMNS, out));
         }
     }
 
     private void facts(List<Fact> facts) {
         int width = 2 + facts.stream().mapToInt(fact -> fact.label().length()).max().orElse(0);
-        facts.forEach(fact -> hanging("  " + fact.label() + " ".repeat(width - fact.label().length()), fact.text()));
-    }
-
-    /** A head, and the text behind it with all its lines indented as far. */
-    private void hanging(String head, String text) {
-        StringBuilder lines = new StringBuilder();
-        Wrap.indented(Harmless.line(text), " ".repeat(head.length()), COLUMNS, lines);
-        out.append(head).append(lines.substring(Math.min(head.length(), lines.length())));
+        facts.forEach(fact -> Wrap.labelled(fact.label(), width, Harmless.line(fact.text()), COLUMNS, out));
     }
 }

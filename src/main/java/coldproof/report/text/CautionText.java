@@ -69,9 +69,7 @@ public final class CautionText {
 
     private static void caution(Caution caution, int columns, StringBuilder out) {
         String mark = caution.level() == SafetyLevel.STOP ? "  STOP  " : "  care  ";
-        StringBuilder text = new StringBuilder();
-        Wrap.indented(caution.rule().text(), " ".repeat(mark.length()), columns, text);
-        out.append(mark).append(text.substring(mark.length()));
+        Wrap.hanging(mark, caution.rule().text(), columns, out);
         Wrap.indented(decided(caution) + caution.rule().why() + " [" + caution.rule().id() + "; " + caution.rule().source() + "]",
                 " ".repeat(mark.length()), columns, out);
     }
@@ -88,7 +86,7 @@ public final class CautionText {
         List<Caution> notes = card.of(SafetyLevel.NOTE);
         if (!notes.isEmpty()) {
             out.append("\nworth knowing\n");
-            notes.forEach(note -> Wrap.indented("- " + note.phase().title() + ": " + note.rule().card(), "  ", columns, out));
+            notes.forEach(note -> Wrap.point(note.phase().title() + ": " + note.rule().card(), columns, out));
         }
     }
 

@@ -122,9 +122,7 @@ public final class FieldCardText {
     }
 
     private static void step(int number, String text, StringBuilder out) {
-        StringBuilder wrapped = new StringBuilder();
-        Wrap.indented(text, " ".repeat(7), COLUMNS, wrapped);
-        out.append(' ').append(number).append(" [ ] ").append(wrapped.substring(7));
+        Wrap.hanging(" " + number + " [ ] ", text, COLUMNS, out);
     }
 
     private static String charging(SafetyCard card) {

@@ -42,7 +42,7 @@ public final class JournalText {
     }
 
     private static void hanging(String head, String text, int columns, StringBuilder out) {
-        Wrap.indented(head + ": " + Harmless.line(text), "  ", columns, out);
+        Wrap.hanging("  " + head + ": ", Harmless.line(text), columns, out);
     }
 
     private static String summary(JournalCheck check) {

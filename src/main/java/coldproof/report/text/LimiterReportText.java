@@ -21,7 +21,7 @@ public final class LimiterReportText {
         out.append(Wrap.at(columns, report.wrong().size() + " of " + report.conditions() + " named wrongly (" + Figures.share(report.wrongShare()) + "), "
                 + report.unclear() + " left open. Where two held in turn, naming one that held a fifth of the time or more is not wrong ("
                 + report.rightWhereMixed() + ")."));
-        report.wrong().stream().limit(SHOWN).forEach(one -> Wrap.indented("wrong: " + Harmless.line(one), "  ", columns, out));
+        report.wrong().stream().limit(SHOWN).forEach(one -> Wrap.hanging("  wrong: ", Harmless.line(one), columns, out));
         return out.toString();
     }
 

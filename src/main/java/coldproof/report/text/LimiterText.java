@@ -10,7 +10,6 @@ import coldproof.trace.Channel;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The limiter as a person reads it: the answer for each condition first, then the evidence, what is ruled out, the predictions that did so, and what to try next. */
@@ -18,6 +17,7 @@ public final class LimiterText {
     private static final int MOST_EVIDENCE = 6;
     private static final List<String> TELLING = List.of("clock", "power", "die temperature"); // performance goes as the clock
     private static final int MOST_TELLING = 2;
+    private static final int RESULT_COLUMNS = 15; // four of them are the indent below the effect
     private static final List<Channel> SHOWN = List.of(Channel.PACKAGE_POWER, Channel.CLOCK, Channel.DIE_TEMPERATURE, Channel.FAN);
 
     private final LimiterAnswer answer;
@@ -142,9 +142,8 @@ public final class LimiterText {
             predictions.stream().filter(one -> one.result() == result)
                     .forEach(one -> words.computeIfAbsent(one.predicted(), same -> new ArrayList<>()).add(one.hypothesis().word()));
             if (!words.isEmpty()) {
-                StringBuilder wrapped = new StringBuilder();
-                Wrap.indented(String.join("; ", words.entrySet().stream().map(one -> either(one.getValue()) + ": " + one.getKey()).toList()), " ".repeat(17), columns, wrapped);
-                out.append(String.format(Locale.ROOT, "      %-9s  ", result.word())).append(wrapped.substring(17));
+                String said = String.join("; ", words.entrySet().stream().map(one -> either(one.getValue()) + ": " + one.getKey()).toList());
+                Wrap.labelled("    " + result.word(), RESULT_COLUMNS, said, columns, out);
             }
         }
     }
@@ -186,8 +185,6 @@ public final class LimiterText {
     }
 
     private void point(String line) {
-        StringBuilder wrapped = new StringBuilder();
-        Wrap.indented(Harmless.line(line), "    ", columns, wrapped);
-        out.append("  - ").append(wrapped.substring(4));
+        Wrap.point(Harmless.line(line), columns, out);
     }
 }

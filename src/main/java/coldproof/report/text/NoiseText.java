@@ -8,19 +8,14 @@ import java.util.Locale;
 public final class NoiseText {
     private NoiseText() {}
 
-    /** The noise with its intervals. */
-    public static String of(NoiseReading noise) {
+    /** The noise with its intervals, for a screen of so many columns; the line for a plan stays whole, to be copied. */
+    public static String of(NoiseReading noise, int columns) {
         StringBuilder out = new StringBuilder();
-        out.append("Run to run          ").append(Figures.percent(noise.runCvPercent())).append(range(noise.runInterval())).append(", ").append(noise.runDf())
-                .append(" degrees of freedom\n");
-        if (noise.sessionCvPercent().isPresent()) {
-            out.append("Session to session  ").append(Figures.percent(noise.sessionCvPercent().getAsDouble()))
-                    .append(range(noise.sessionInterval().orElseThrow())).append(", ").append(noise.sessionDf()).append(" degrees of freedom\n");
-        } else {
-            out.append("Session to session  not known: every condition had one session\n");
-        }
+        Wrap.hanging("Run to run          ", part(noise.runCvPercent(), noise.runInterval(), noise.runDf()), columns, out);
+        Wrap.hanging("Session to session  ", noise.sessionCvPercent().isEmpty() ? "not known: every condition had one session"
+                : part(noise.sessionCvPercent().getAsDouble(), noise.sessionInterval().orElseThrow(), noise.sessionDf()), columns, out);
         if (noise.sessionNegative()) {
-            out.append("The sessions differ less than their trials would let expect; shown as 0 %.\n");
+            out.append(Wrap.at(columns, "The sessions differ less than their trials would let expect; shown as 0 %."));
         }
         out.append("From ").append(noise.trials()).append(" trials of ").append(noise.studies()).append(noise.studies() == 1 ? " study" : " studies").append(".\n\n");
         out.append("In a plan:\n  noise: {run to run: ").append(number(noise.runCvPercent())).append(" %, session to session: ")
@@ -32,8 +27,9 @@ public final class NoiseText {
         return out.append(", from: pilot}\n").toString();
     }
 
-    private static String range(Interval interval) {
-        return " (90 % interval " + Figures.percent(interval.low()) + " to " + Figures.percent(interval.high()) + ")";
+    private static String part(double cvPercent, Interval percent, int degreesOfFreedom) {
+        return Figures.percent(cvPercent) + " (90 % interval " + Figures.percent(percent.low()) + " to " + Figures.percent(percent.high()) + "), "
+                + degreesOfFreedom + " degrees of freedom";
     }
 
     private static String number(double percent) {

@@ -56,8 +56,8 @@ public final class PilotText {
 
     private static void best(PilotAdvice advice, int columns, StringBuilder out) {
         if (advice.best().isEmpty()) {
-            out.append(Wrap.at(columns, "look: no pilot of this size lets a study of up to 200 units of a level reach that. Look for a quieter workload or a "
-                    + "larger change."));
+            Wrap.hanging("  look: ", "no pilot of this size lets a study of up to 200 units of a level reach that. Look for a quieter workload or a larger change.",
+                    columns, out);
             return;
         }
         Pilot best = advice.best().get();

@@ -7,12 +7,13 @@ import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
 /** A plan and its run sheet for people. */
 public final class PlanText {
+    private static final int LABEL_COLUMNS = 10;
+
     private PlanText() {}
 
     /** What was decided, a line each. */
@@ -102,9 +103,6 @@ public final class PlanText {
     }
 
     private static void line(StringBuilder out, String label, String text, int columns) {
-        String head = String.format(Locale.ROOT, "  %-10s", label);
-        StringBuilder wrapped = new StringBuilder();
-        Wrap.indented(Harmless.line(text), " ".repeat(head.length()), columns, wrapped);
-        out.append(head).append(wrapped.substring(head.length()));
+        Wrap.labelled(label, LABEL_COLUMNS, Harmless.line(text), columns, out);
     }
 }

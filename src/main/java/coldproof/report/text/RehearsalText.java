@@ -100,7 +100,7 @@ public final class RehearsalText {
 
     private static void weaknesses(RehearsalReport report, int columns, StringBuilder out) {
         for (Warning weakness : report.weaknesses()) {
-            Wrap.indented("look: " + Harmless.line(weakness.text()), "  ", columns, out);
+            Wrap.hanging("  look: ", Harmless.line(weakness.text()), columns, out);
         }
     }
 

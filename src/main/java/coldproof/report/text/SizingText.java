@@ -29,9 +29,7 @@ public final class SizingText {
             out.append(LooksText.of(answer.looks().get(), columns));
         }
         for (Warning warning : answer.warnings()) {
-            StringBuilder wrapped = new StringBuilder();
-            Wrap.indented("look: " + warning.text(), "  ", columns, wrapped);
-            out.append(wrapped);
+            Wrap.hanging("  look: ", warning.text(), columns, out);
         }
         return out.toString();
     }

@@ -13,6 +13,7 @@ import java.util.Map;
 /** A trace as a person reads it: which column is what, the course drawn, the phases, the sustained levels, what heat does. */
 public final class TraceText {
     private static final int MOST_REMARKS = 12;
+    private static final int LABEL_COLUMNS = 15;
     private static final double NINETY_FIVE = 1.959963984540054; // standard normal, upper 2.5 %
 
     private final StringBuilder out = new StringBuilder();
@@ -116,7 +117,7 @@ public final class TraceText {
         }
         out.append("\nRemarks\n");
         for (TraceRemark remark : remarks.subList(0, Math.min(MOST_REMARKS, remarks.size()))) {
-            Wrap.indented((remark.line() > 0 ? "line " + remark.line() + ": " : "") + Harmless.line(remark.text()), "  ", columns, out);
+            Wrap.point((remark.line() > 0 ? "line " + remark.line() + ": " : "") + Harmless.line(remark.text()), columns, out);
         }
         if (remarks.size() > MOST_REMARKS) {
             out.append("  and ").append(remarks.size() - MOST_REMARKS).append(" more (all with --json)\n");
@@ -124,9 +125,7 @@ public final class TraceText {
     }
 
     private void line(String label, String text) {
-        StringBuilder wrapped = new StringBuilder();
-        Wrap.indented(text, " ".repeat(17), columns, wrapped);
-        out.append(String.format(java.util.Locale.ROOT, "  %-15s", label)).append(wrapped.substring(17));
+        Wrap.labelled(label, LABEL_COLUMNS, text, columns, out);
     }
 
     private static String seconds(double seconds) {

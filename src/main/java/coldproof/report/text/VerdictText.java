@@ -12,6 +12,8 @@ import java.util.Optional;
 
 /** The verdict as a person reads it: the answer first, then what it rests on. */
 public final class VerdictText {
+    private static final int LABEL_COLUMNS = 16;
+
     private final StringBuilder out = new StringBuilder();
     private final Question question;
     private final Verdict verdict;
@@ -75,7 +77,7 @@ public final class VerdictText {
 
     private void numbers() {
         out.append('\n');
-        VerdictFacts.of(question, verdict).forEach(fact -> line(fact.label(), fact.text()));
+        VerdictFacts.of(question, verdict).forEach(fact -> Wrap.labelled(fact.label(), LABEL_COLUMNS, Harmless.line(fact.text()), columns, out));
     }
 
     private void settle() {
@@ -98,10 +100,7 @@ public final class VerdictText {
         }
         out.append("\nChecks (they warn, they never drop a trial):\n");
         for (Check check : verdict.checks()) {
-            String mark = check.warns() ? "look  " : "fine  ";
-            StringBuilder wrapped = new StringBuilder();
-            Wrap.indented(mark + check.name() + ": " + Harmless.line(check.text()), "  ", columns, wrapped);
-            out.append(wrapped);
+            Wrap.hanging(check.warns() ? "  look  " : "  fine  ", check.name() + ": " + Harmless.line(check.text()), columns, out);
         }
     }
 
@@ -111,16 +110,7 @@ public final class VerdictText {
             return "";
         }
         StringBuilder out = new StringBuilder("\nDeviations from the frozen plan:\n");
-        for (String deviation : deviations) {
-            Wrap.indented(Harmless.line(deviation), "  ", columns, out);
-        }
+        deviations.forEach(deviation -> Wrap.point(Harmless.line(deviation), columns, out));
         return out.toString();
-    }
-
-    private void line(String label, String text) {
-        String head = String.format(java.util.Locale.ROOT, "  %-16s", label);
-        StringBuilder wrapped = new StringBuilder();
-        Wrap.indented(Harmless.line(text), " ".repeat(head.length()), columns, wrapped);
-        out.append(head).append(wrapped.substring(head.length()));
     }
 }

@@ -32,6 +32,23 @@ public final class Wrap {
         out.append(indent).append(rest).append('\n');
     }
 
+    /** A head and the text behind it, broken likewise; all its lines begin where the first does. */
+    public static void hanging(String head, String text, int columns, StringBuilder out) {
+        int from = out.length();
+        indented(text, " ".repeat(head.length()), columns, out);
+        out.replace(from, from + head.length(), head);
+    }
+
+    /** A line of a list of facts: a label in a column of so many characters, two from the edge, and the text hanging behind it. */
+    public static void labelled(String label, int labelColumns, String text, int columns, StringBuilder out) {
+        hanging("  " + label + " ".repeat(Math.max(0, labelColumns - label.length())), text, columns, out);
+    }
+
+    /** A point of a list, two characters from the edge. */
+    public static void point(String text, int columns, StringBuilder out) {
+        hanging("  - ", text, columns, out);
+    }
+
     /** The text broken likewise, without an indent. */
     public static String at(int columns, String text) {
         StringBuilder out = new StringBuilder();

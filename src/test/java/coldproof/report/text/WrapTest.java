@@ -1,0 +1,48 @@
+package coldproof.report.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+
+/** Where lines break and begin. */
+class WrapTest {
+    private static String text(Consumer<StringBuilder> writer) {
+        StringBuilder out = new StringBuilder("before\n");
+        writer.accept(out);
+        return out.substring("before\n".length());
+    }
+
+    @Test
+    void textBreaksAtTheLastSpaceThatFits() {
+        assertEquals("the air is\ncold\n", Wrap.at(12, "the air is cold"));
+    }
+
+    @Test
+    void aWordLongerThanTheLineStaysWhole() {
+        assertEquals("see\n/a/folder/with/a/long/name\nfirst\n", Wrap.at(20, "see /a/folder/with/a/long/name first"));
+    }
+
+    @Test
+    void furtherLinesOfAHangingTextBeginBelowTheFirst() {
+        assertEquals("  look  drift: the\n        scores fall\n", text(out -> Wrap.hanging("  look  ", "drift: the scores fall", 20, out)));
+    }
+
+    @Test
+    void aHeadWithoutTextStaysAlone() {
+        assertEquals("head: \n", text(out -> Wrap.hanging("head: ", "", 20, out)));
+    }
+
+    @Test
+    void labelsShareOneColumn() {
+        assertEquals("  p     0.04\n  test  t = 5 on\n        61\n", text(out -> {
+            Wrap.labelled("p", 6, "0.04", 18, out);
+            Wrap.labelled("test", 6, "t = 5 on 61", 18, out);
+        }));
+    }
+
+    @Test
+    void onlyTheFirstLineOfAPointIsMarked() {
+        assertEquals("  - no cable over\n    a path\n", text(out -> Wrap.point("no cable over a path", 18, out)));
+    }
+}
