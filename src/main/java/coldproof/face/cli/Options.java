@@ -43,10 +43,10 @@ final class Options {
         spec.addOption(OptionSpec.builder(name).type(boolean.class).hidden(true).description(plain(purpose)).build());
     }
 
-    /** Arguments without a name. */
+    /** Arguments without a name; at least one must be there where the arity does not begin with 0. */
     static void arguments(CommandSpec spec, String label, String arity, String purpose) {
-        spec.addPositional(PositionalParamSpec.builder().paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity(arity).description(plain(purpose))
-                .build());
+        spec.addPositional(PositionalParamSpec.builder().paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity(arity)
+                .required(!arity.startsWith("0")).description(plain(purpose)).build());
     }
 
     /** What every verb takes. */

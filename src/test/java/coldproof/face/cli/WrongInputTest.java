@@ -76,6 +76,13 @@ class WrongInputTest {
     }
 
     @Test
+    void aVerbThatNeedsAStepSaysWhich() {
+        refused(Call.of("plan"), "new|check|show|freeze");
+        refused(Call.of("journal"), "STEP", "coldproof journal --help");
+        assertEquals(ExitStatus.DONE, Call.of("plan", "--help").status());
+    }
+
+    @Test
     void anUnknownVerbAndAnUnknownOptionNameTheNearest() {
         refused(Call.of("verdct"), "verdct", "Nearest: verdict");
         refused(Call.of("runs", "--nois", "1%"), "--nois", "Nearest: --noise");
