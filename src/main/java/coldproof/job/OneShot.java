@@ -18,6 +18,8 @@ import java.util.function.Function;
 public final class OneShot {
     private static final List<String> COMMANDS = List.of("undo", "skip", "note", "pause", "abort");
 
+    private static final List<String> WITH_TEXT = List.of("skip", "note", "abort");
+
     private static final Map<Ask, String> READING_OPTIONS = Map.of(Ask.DIE, "--die", Ask.BATTERY, "--battery", Ask.POWER, "--power", Ask.SOAK, "--soak",
             Ask.SAFETY, "--acknowledged-by", Ask.AIR, "--air", Ask.WIND, "--wind", Ask.HUMIDITY, "--humidity", Ask.PRECIPITATION, "--precipitation",
             Ask.DEVICE, "--device-temperature");
@@ -40,7 +42,7 @@ public final class OneShot {
      */
     public static List<Entry> entries(Function<String, Optional<String>> option) {
         List<Entry> entries = new ArrayList<>();
-        COMMANDS.forEach(command -> option.apply("--" + command).ifPresent(text -> entries.add(new Entry(command, text, Map.of()))));
+        COMMANDS.forEach(command -> option.apply("--" + command).ifPresent(text -> entries.add(command(command, text))));
         Map<Ask, String> readings = new LinkedHashMap<>();
         READING_OPTIONS.forEach((ask, name) -> option.apply(name).ifPresent(text -> readings.put(ask, text)));
         Optional<String> score = option.apply("--score");
@@ -49,6 +51,13 @@ public final class OneShot {
         }
         score.ifPresent(text -> entries.add(entries.size() - after(entries), new Entry("score", text, readings)));
         return entries;
+    }
+
+    private static Entry command(String word, String text) {
+        if (text.isBlank() && WITH_TEXT.contains(word)) {
+            throw new Refused(Problem.of("it says nothing", Place.named("--" + word), word.equals("note") ? "the note" : "the reason", "Nothing was recorded. Write it behind the option."));
+        }
+        return new Entry(word, text, Map.of());
     }
 
     /** Pausing and aborting come after the score. */
@@ -79,7 +88,7 @@ public final class OneShot {
             Question question = log.question();
             if (question.ask() == Ask.FINISHED) {
                 throw new Refused(Problem.of("every trial of the run sheet is settled", Place.named("--score"), "a trial still to run",
-                        "Nothing was recorded. To change the last score, run: coldproof log --undo REASON"));
+                        "The score was not recorded. To change the last one, run: coldproof log --undo REASON"));
             }
             said.addAll(log.answer(answer(question, entry)).said());
         }

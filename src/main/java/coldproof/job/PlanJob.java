@@ -18,7 +18,6 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
 /** Makes, checks and freezes the plan of a study. */
@@ -46,13 +45,33 @@ public final class PlanJob {
         PlanReader.read(file.toString(), yaml);
         try {
             Files.createDirectories(study.toAbsolutePath());
-            Files.writeString(file, yaml, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-            return file;
+            Files.createFile(file);
         } catch (FileAlreadyExistsException there) {
             throw there(file);
         } catch (IOException failed) {
-            throw new Refused(Problem.of("the plan cannot be written: " + DiskTrouble.reason(failed), Place.named(file.toString()), "a folder that can be written to",
-                    "Name another folder with --study DIR."));
+            throw unwritten(file, failed);
+        }
+        try {
+            Files.writeString(file, yaml, StandardCharsets.UTF_8);
+            return file;
+        } catch (IOException failed) {
+            Refused refused = unwritten(file, failed);
+            removeHalf(file, refused);
+            throw refused;
+        }
+    }
+
+    private static Refused unwritten(Path file, IOException failed) {
+        return new Refused(Problem.of("the plan cannot be written: " + DiskTrouble.reason(failed), Place.named(file.toString()), "a folder that can be written to",
+                "Name another folder with --study DIR."));
+    }
+
+    /** Takes away the file begun on a full disk: it would stand in the way of the next try and be no plan. */
+    private static void removeHalf(Path file, Refused because) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException stays) {
+            because.addSuppressed(stays);
         }
     }
 

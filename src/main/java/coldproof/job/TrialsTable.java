@@ -63,6 +63,9 @@ final class TrialsTable {
 
     private Found found() {
         List<Table.Row> rows = kept();
+        if (rows.isEmpty()) {
+            throw new Refused(Problem.of("there is no row below the heading", Place.named(table.name()), "a row for each trial", "Add the trials."));
+        }
         requireLevel(rows, question.baseline(), "--baseline");
         question.against().forEach(level -> requireLevel(rows, level, "--against"));
         List<String> against = question.against().isEmpty() ? others(rows) : question.against();

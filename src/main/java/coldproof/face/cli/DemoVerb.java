@@ -22,13 +22,13 @@ final class DemoVerb implements Verb {
 
     @Override
     public void describe(CommandSpec spec) {
-        Options.arguments(spec, "FOLDER", "0..1", "Where to make it (default: coldproof-demo here).");
+        Options.arguments(spec, "FOLDER", "0..1", "Where to make it (default: the folder named by --study, else coldproof-demo here).");
     }
 
     @Override
     public int run(Invocation call) {
         List<String> words = call.arguments();
-        Path folder = DemoJob.make(words.isEmpty() ? Optional.empty() : Optional.of(Invocation.pathOf("coldproof demo", words.get(0))));
+        Path folder = DemoJob.make(words.isEmpty() ? call.path("--study") : Optional.of(Invocation.pathOf("coldproof demo", words.get(0))));
         StudyView study = StudyView.read(folder);
         List<VerdictJob.Answer> answers = VerdictJob.ofStudy(study);
         VerdictJob.Answer answer = answers.get(0);

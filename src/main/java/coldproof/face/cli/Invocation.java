@@ -9,6 +9,7 @@ import coldproof.quantity.QuantityText;
 import coldproof.quantity.QuantityText.Bare;
 import coldproof.quantity.Refused;
 import coldproof.report.json.JsonObject;
+import coldproof.report.text.Figures;
 import coldproof.report.text.Harmless;
 import coldproof.report.text.Wrap;
 import java.io.PrintWriter;
@@ -103,9 +104,32 @@ final class Invocation {
     double percentBetween(String option, double low, double high, double otherwise) {
         double percent = quantity(option, Dimension.PERCENT).orElse(otherwise);
         if (!(percent > low && percent < high)) {
-            throw refused(option, percent + " % is out of range", "above " + low + " % and below " + high + " %", "Correct the value of " + option + ".");
+            throw refused(option, Figures.given(percent) + " is out of range",
+                    (low < 0 ? "0 % or more" : "above " + Figures.given(low)) + " and below " + Figures.given(high), "Correct the value of " + option + ".");
         }
         return percent;
+    }
+
+    /** A quantity above 0, where the option is given. */
+    OptionalDouble above0(String option, Dimension dimension) {
+        OptionalDouble value = quantity(option, dimension);
+        if (value.isPresent() && !(value.getAsDouble() > 0)) {
+            throw refused(option, "\"" + text(option).orElse("") + "\" is not above 0", dimension.expected(), "Correct the value of " + option + ".");
+        }
+        return value;
+    }
+
+    /**
+     * Refuses options that say how a table is to be read or judged where there is no table: a study is judged by its plan, and what was asked
+     * for would pass unheard.
+     */
+    void onlyWithTable(String... options) {
+        for (String option : options) {
+            if (has(option)) {
+                throw refused(option, "it goes with a table of trials; a study is read as its plan says", "--trials FILE beside it",
+                        "Leave it out, or name a table: coldproof journal export writes this study's.");
+            }
+        }
     }
 
     private static String reason(QuantityText.Unreadable unreadable) {

@@ -33,9 +33,10 @@ final class LimiterVerb implements Verb {
 
     @Override
     public int run(Invocation call) {
-        KnownLimits limits = new KnownLimits(call.quantity("--temperature-limit", Dimension.TEMPERATURE), call.quantity("--power-limit", Dimension.POWER),
-                call.quantity("--clock-limit", Dimension.CLOCK));
+        KnownLimits limits = new KnownLimits(call.quantity("--temperature-limit", Dimension.TEMPERATURE), call.above0("--power-limit", Dimension.POWER),
+                call.above0("--clock-limit", Dimension.CLOCK));
         if (!call.has("--trials")) {
+            call.onlyWithTable("--trace-column", "--factor", "--metric", "--better", "--session", "--order");
             call.remark(LookRecord.ofAllTrials(call.study(), Machine.atHand()));
         }
         LimiterAnswer answer = call.has("--trials") ? LimiterJob.ofTable(question(call, limits), read -> {})

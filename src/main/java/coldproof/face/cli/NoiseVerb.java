@@ -36,6 +36,7 @@ final class NoiseVerb implements Verb {
             List<Path> files = call.texts("--trials").stream().map(file -> Invocation.pathOf("--trials", file)).toList();
             noise = NoiseJob.ofTables(files, call.need("--metric", "score"), call.text("--session"), call.texts("--factor"));
         } else {
+            call.onlyWithTable("--metric", "--session", "--factor");
             List<String> named = call.arguments();
             List<Path> studies = named.isEmpty() ? List.of(call.study()) : named.stream().map(name -> Invocation.pathOf("STUDY", name)).toList();
             noise = NoiseJob.ofStudies(studies);

@@ -51,6 +51,13 @@ final class VerdictVerb implements Verb {
     @Override
     public int run(Invocation call) {
         boolean table = call.has("--trials");
+        if (!table) {
+            call.onlyWithTable("--better", "--factor", "--baseline", "--against", "--change", "--order", "--pair", "--where", "--adjust-for", "--matters", "--claim",
+                    "--false-alarm");
+            if (!call.has("--carry-noise")) {
+                call.onlyWithTable("--metric", "--session"); // else they say how a table of carried noise is read
+            }
+        }
         Optional<StudyView> study = table ? Optional.empty() : Optional.of(StudyView.read(call.study()));
         List<VerdictJob.Answer> answers = table ? VerdictJob.ofTable(question(call)) : VerdictJob.ofStudy(study.get(), carried(call, study.get()));
         List<Compared> compared = answers.stream().map(VerdictJob.Answer::compared).toList();

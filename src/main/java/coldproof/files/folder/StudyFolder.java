@@ -132,8 +132,8 @@ public final class StudyFolder implements Closeable {
      */
     public static Reading read(Path folder) {
         if (!hasJournal(folder)) {
-            throw new Refused(Problem.of("there is no journal in this folder", Place.named(folder.toString()),
-                    "a folder with journal.jsonl", "give the folder of a study, or record something first"));
+            throw new Refused(Problem.of("there is no journal in this folder", Place.named(journal(folder).toString()),
+                    "a folder with journal.jsonl", "Name the folder of a study with --study DIR, or record something first."));
         }
         return JournalReader.read(journal(folder));
     }

@@ -15,7 +15,10 @@ public final class ProblemJson {
     private static JsonObject one(Problem problem) {
         JsonObject json = new JsonObject().put("what", problem.what()).put("file", problem.where().file());
         if (problem.where().line() > 0) {
-            json.put("line", problem.where().line()).put("column", problem.where().column());
+            json.put("line", problem.where().line());
+        }
+        if (problem.where().column() > 0) {
+            json.put("column", problem.where().column());
         }
         return json.put("expected", problem.expected()).put("nearest", problem.nearest()).put("remedy", problem.remedy());
     }

@@ -61,8 +61,7 @@ public final class VerdictFacts {
 
     /** The level of an interval, such as {@code 95 %}. */
     public static String level(Interval interval) {
-        double percent = 100 * interval.level();
-        return whole(Math.abs(percent - Math.rint(percent)) < 1e-9 ? Math.rint(percent) : percent) + " %"; // 1 - 2 * 0.05 is 0.9 but for its last bit
+        return Figures.given(100 * interval.level());
     }
 
     private static List<Span> range(String key, Interval interval) {

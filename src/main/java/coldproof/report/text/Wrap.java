@@ -41,7 +41,7 @@ public final class Wrap {
 
     /** A line of a list of facts: a label in a column of so many characters, two from the edge, and the text hanging behind it. */
     public static void labelled(String label, int labelColumns, String text, int columns, StringBuilder out) {
-        hanging("  " + label + " ".repeat(Math.max(0, labelColumns - label.length())), text, columns, out);
+        hanging("  " + label + " ".repeat(Math.max(1, labelColumns - label.length())), text, columns, out);
     }
 
     /** A point of a list, two characters from the edge. */

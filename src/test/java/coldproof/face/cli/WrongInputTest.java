@@ -83,6 +83,56 @@ class WrongInputTest {
     }
 
     @Test
+    void anOptionOfTablesIsNotPassedOverWhereAStudyIsJudged() {
+        String study = folder.resolve("demo").toString();
+        assertEquals(ExitStatus.DONE, Call.of("demo", "--study", study).status());
+        assertTrue(Files.exists(folder.resolve("demo").resolve("report.html")));
+        refused(Call.of("verdict", "--study", study, "--claim", "same"), "--claim", "--trials");
+        refused(Call.of("verdict", "--study", study, "--metric", "rate"), "--metric", "--trials");
+        refused(Call.of("limiter", "--study", study, "--factor", "fan"), "--factor", "--trials");
+        refused(Call.of("noise", "--study", study, "--session", "day"), "--session", "--trials");
+        assertEquals(ExitStatus.DONE, Call.of("verdict", "--study", study).status());
+    }
+
+    @Test
+    void aTableOfAHeadingOnlySaysSo() throws IOException {
+        refused(verdict("fan,rate\n", "--metric", "rate"), "trials.csv: there is no row below the heading");
+    }
+
+    @Test
+    void aNumberOutOfRangeIsToldAsItWasWritten() {
+        Call call = refused(Call.of("runs", "--layout", "paired", "--noise", "-1%"), "-1 % is out of range", "0 % or more and below 500 %");
+        assertFalse(call.err().contains("E-"), call.err());
+        refused(Call.of("limiter", "--trials", "none.csv", "--factor", "fan", "--power-limit", "-5W"), "--power-limit", "not above 0");
+    }
+
+    @Test
+    void aPlaceOfUnknownColumnHasNoneInJson() throws IOException {
+        Call call = refused(verdict("fan,rate\nauto,50.1\n\"maximum,51\n", "--metric", "rate", "--json"), "never closed");
+        JsonNode problem = new JsonMapper().readTree(call.out()).get("problems").get(0);
+        assertEquals(3, problem.get("line").asInt(), call.out());
+        assertFalse(problem.has("column"), call.out());
+    }
+
+    @Test
+    void aChargeAboveFullIsNoCharge() throws IOException {
+        String study = folder.resolve("charged").toString();
+        Call.of("plan", "new", "--from", "chilled-air", "--study", study);
+        Path plan = folder.resolve("charged").resolve("plan.yaml");
+        Files.writeString(plan, Files.readString(plan).replace("battery at least: 40 %", "battery at least: 140 %"));
+        refused(Call.of("plan", "check", "--study", study), "`battery at least` is 140", "from 0 % to 100 %");
+    }
+
+    @Test
+    void aNoteWithoutWordsAndAFolderWithoutJournal() {
+        String study = folder.resolve("silent").toString();
+        Call.of("plan", "new", "--from", "background-load", "--study", study);
+        refused(Call.of("journal", "check", "--study", study), "journal.jsonl: there is no journal");
+        Call.of("plan", "freeze", "--study", study);
+        refused(Call.of("log", "--study", study, "--note", ""), "--note", "it says nothing");
+    }
+
+    @Test
     void anUnknownVerbAndAnUnknownOptionNameTheNearest() {
         refused(Call.of("verdct"), "verdct", "Nearest: verdict");
         refused(Call.of("runs", "--nois", "1%"), "--nois", "Nearest: --noise");
