@@ -86,4 +86,12 @@ class VerdictVerbTest {
         assertEquals(-rate.get("logEffect").asDouble(), time.get("logEffect").asDouble(), 1e-15);
         assertEquals(rate.get("effectPercent").asDouble(), time.get("metricChangePercent").asDouble(), 1e-12);
     }
+
+    @Test
+    void theLevelOfAnIntervalIsToldInFullAndApartFromIt() throws IOException {
+        Path file = Files.writeString(folder.resolve("few.csv"), "fan,rate\na,50.1\nb,51.2\na,50.3\nb,51.9\n");
+        Call call = Call.of("verdict", "--trials", file.toString(), "--metric", "rate", "--better", "higher", "--factor", "fan", "--baseline", "a", "--false-alarm",
+                "0,05 %");
+        assertTrue(call.out().contains("  99.95 % interval ") && call.out().contains("  99.9 % interval "), call.out());
+    }
 }
