@@ -118,7 +118,7 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         if (!state.amendments().isEmpty()) {
             return state.amendments().get(state.amendments().size() - 1).event().planText();
         }
-        return state.plan().flatMap(frozen -> frozen.event().planText());
+        return state.plan().isPresent() ? state.plan().get().event().planText() : Optional.empty();
     }
 
     /** Whether the journal holds the plan as frozen, as those of this program do; of other journals the plan on disk counts. */
@@ -193,7 +193,9 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
             deviations.add(keepsFrozen() ? "plan.yaml is no longer what was frozen; the frozen plan is the one judged by"
                     : "plan.yaml is no longer what was frozen, and the journal holds no copy of that: the changed plan is the one judged by");
         }
-        state.deviations().stream().map(Deviation::text).forEach(deviations::add);
+        for (Deviation deviation : state.deviations()) {
+            deviations.add(deviation.text());
+        }
         for (Trial trial : state.trials()) {
             int number = trial.recorded().position();
             if (number > sheet.positions().size()) {

@@ -32,9 +32,8 @@ public record Plan(String title, String device, Metric metric, Comparison compar
         if (!(mattersPercent > 0 && mattersPercent < 1000)) {
             throw new IllegalArgumentException("matters " + mattersPercent + " % is outside (0, 1000) %");
         }
-        String compared = compare.factor();
-        if (factors.stream().noneMatch(factor -> factor.name().equals(compared))) {
-            throw new IllegalArgumentException("the compared factor " + compared + " is not among the factors");
+        if (Factor.named(compare.factor(), factors).isEmpty()) {
+            throw new IllegalArgumentException("the compared factor " + compare.factor() + " is not among the factors");
         }
     }
 
@@ -49,13 +48,16 @@ public record Plan(String title, String device, Metric metric, Comparison compar
      * @throws IllegalArgumentException if there is none
      */
     public Factor factor(String name) {
-        return factors.stream().filter(factor -> factor.name().equals(name)).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no factor is called " + name));
+        Optional<Factor> factor = Factor.named(name, factors);
+        if (factor.isEmpty()) {
+            throw new IllegalArgumentException("no factor is called " + name);
+        }
+        return factor.get();
     }
 
     /** The factor that is set once a session and has several levels, if there is one. */
     public Optional<Factor> sessionFactor() {
-        return factors.stream().filter(factor -> factor.change() == Change.PER_SESSION && factor.levels().size() > 1).findFirst();
+        return Factor.ofSessions(factors);
     }
 
     /** Whether the compared factor is set once a session. */

@@ -16,7 +16,11 @@ public record RunSheet(List<Position> positions, java.util.Optional<Sequences> s
 
     /** How many sessions there are. */
     public int sessions() {
-        return positions.stream().mapToInt(Position::session).max().orElse(0);
+        int most = 0;
+        for (Position position : positions) {
+            most = Math.max(most, position.session());
+        }
+        return most;
     }
 
     /** The trials of one session, in order. */

@@ -76,7 +76,7 @@ public final class Scheduler {
 
     private RunSheet sessions() {
         Optional<Factor> sessionFactor = plan.sessionFactor();
-        Optional<Sequences> orders = sessionFactor.map(factor -> new Sequences(plan.layout().counts(), plan.layout().order()));
+        Optional<Sequences> orders = sessionFactor.isPresent() ? Optional.of(new Sequences(plan.layout().counts(), plan.layout().order())) : Optional.empty();
         List<String> sessionLevels = orders.isPresent() ? orders.get().draw(chance) : Collections.nCopies(plan.layout().total(), "");
         List<Map<String, String>> conditions = perTrialConditions();
         List<Position> positions = new ArrayList<>();
@@ -85,7 +85,9 @@ public final class Scheduler {
             Map<Map<String, String>, Map<String, String>> all = new IdentityHashMap<>(); // few conditions, perhaps thousands of trials
             for (Map<String, String> condition : conditions) {
                 Map<String, String> set = new LinkedHashMap<>(condition);
-                sessionFactor.ifPresent(factor -> set.put(factor.name(), level));
+                if (sessionFactor.isPresent()) {
+                    set.put(sessionFactor.get().name(), level);
+                }
                 all.put(condition, levels(set));
             }
             int order = 1;

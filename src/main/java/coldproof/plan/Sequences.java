@@ -24,7 +24,11 @@ public record Sequences(Map<String, Integer> counts, Order order) {
 
     /** How many places there are. */
     public int length() {
-        return counts.values().stream().mapToInt(Integer::intValue).sum();
+        int length = 0;
+        for (int count : counts.values()) {
+            length += count;
+        }
+        return length;
     }
 
     /** Whether a whole order belongs to the set. {@code places} holds for each place the index of its level in {@code counts}. */

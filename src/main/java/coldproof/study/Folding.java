@@ -79,7 +79,7 @@ final class Folding {
         long n = entry.sequence();
         Event event = entry.event();
         switch (event.kind()) { // no default: a new kind must be thought about here
-            case JOURNAL_BEGUN -> studyMark = studyMark.or(() -> Optional.of(((JournalBegun) event).study()));
+            case JOURNAL_BEGUN -> studyMark = studyMark.isPresent() ? studyMark : Optional.of(((JournalBegun) event).study());
             case PLAN_FROZEN -> freeze(n, (PlanFrozen) event);
             case PLAN_AMENDED -> amend(n, (PlanAmended) event);
             case NOISE_CARRIED_IN -> noise = Optional.of(new Numbered<>(n, (NoiseCarriedIn) event));

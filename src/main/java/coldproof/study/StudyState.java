@@ -65,12 +65,17 @@ public record StudyState(long lastSequence, Optional<String> studyMark, Optional
         if (!amendments.isEmpty()) {
             return Optional.of(amendments.get(amendments.size() - 1).event().digest());
         }
-        return plan.map(frozen -> frozen.event().digest());
+        return plan.isPresent() ? Optional.of(plan.get().event().digest()) : Optional.empty();
     }
 
     /** The session that is open now. */
     public Optional<Session> openSession() {
-        return sessions.stream().filter(Session::isOpen).findFirst();
+        for (Session session : sessions) {
+            if (session.isOpen()) {
+                return Optional.of(session);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The trial that counts at this position of the run sheet. */

@@ -21,7 +21,11 @@ public final class CommandLineDesk implements VerbDesk {
 
     @Override
     public List<Entry> verbs() {
-        return Verbs.all().stream().map(verb -> new Entry(verb.name(), verb.purpose(), verb.example())).toList();
+        List<Entry> entries = new ArrayList<>();
+        for (VerbEntry verb : Verbs.all()) {
+            entries.add(new Entry(verb.name(), verb.purpose(), verb.example()));
+        }
+        return entries;
     }
 
     @Override

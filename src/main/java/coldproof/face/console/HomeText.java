@@ -2,12 +2,14 @@ package coldproof.face.console;
 
 import coldproof.job.StudyOverview;
 import coldproof.job.StudyView;
+import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
 import coldproof.report.text.Figures;
 import coldproof.report.text.Harmless;
 import coldproof.report.text.ProblemText;
 import coldproof.report.text.Wrap;
-import java.util.Locale;
+import coldproof.study.Session;
+import java.util.Optional;
 
 /** What the console opens on: the study, what is done, what comes next. */
 final class HomeText {
@@ -48,13 +50,14 @@ final class HomeText {
         out.append('\n');
         line("plan", overview.stage() == StudyOverview.Stage.PLANNED ? "written, not frozen yet" : study.changedSinceFrozen()
                 ? "frozen; plan.yaml was changed since" + (study.keepsFrozen() ? ": the frozen one counts" : "") : "frozen");
-        line("noise", plan.noise().map(noise -> "run to run " + Figures.given(noise.runCvPercent()) + ", session to session "
-                + Figures.given(noise.sessionCvPercent()) + ", from: " + Harmless.line(noise.from())).orElse("not known: a pilot would tell"));
+        line("noise", plan.noise().isPresent() ? noise(plan.noise().get()) : "not known: a pilot would tell");
         int sessions = study.sheet().sessions();
         line("run sheet", study.sheet().positions().size() + " trials in " + sessions + (sessions == 1 ? " session" : " sessions"));
         line("trials", trials(study));
         line("report", overview.reported() ? "made: report.html" : "not made yet");
-        study.state().simulated().ifPresent(text -> line("SIMULATED", Harmless.line(text)));
+        if (study.state().simulated().isPresent()) {
+            line("SIMULATED", Harmless.line(study.state().simulated().get()));
+        }
         int deviations = overview.stage() == StudyOverview.Stage.PLANNED ? 0 : study.deviations().size();
         if (deviations > 0) {
             line("deviations", deviations + (deviations == 1 ? "; verdict names it" : "; verdict names them"));
@@ -64,11 +67,17 @@ final class HomeText {
         }
     }
 
+    private static String noise(NoiseAssumption noise) {
+        return "run to run " + Figures.given(noise.runCvPercent()) + ", session to session " + Figures.given(noise.sessionCvPercent()) + ", from: "
+                + Harmless.line(noise.from());
+    }
+
     private static String trials(StudyView study) {
         int recorded = study.state().trials().size();
         int skipped = study.state().skipped().size();
         int left = study.sheet().positions().size() - recorded - skipped;
-        String session = study.state().openSession().map(open -> "; session " + open.number() + " is open" + (study.state().paused() ? ", paused" : "")).orElse("");
+        Optional<Session> open = study.state().openSession();
+        String session = open.isEmpty() ? "" : "; session " + open.get().number() + " is open" + (study.state().paused() ? ", paused" : "");
         return recorded + " recorded" + (skipped == 0 ? "" : ", " + skipped + " skipped") + ", " + left + " to come" + session;
     }
 
@@ -80,7 +89,7 @@ final class HomeText {
     }
 
     private void line(String label, String text) {
-        String head = String.format(Locale.ROOT, "  %-" + LABEL + "s", label);
+        String head = "  " + label + " ".repeat(Math.max(1, LABEL - label.length()));
         StringBuilder wrapped = new StringBuilder();
         Wrap.indented(text, " ".repeat(head.length()), columns, wrapped);
         out.append(head).append(wrapped.substring(head.length()));

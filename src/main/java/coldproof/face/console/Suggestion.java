@@ -2,8 +2,10 @@ package coldproof.face.console;
 
 import coldproof.job.StudyOverview;
 import coldproof.job.StudyView;
+import coldproof.plan.Position;
 import coldproof.reason.checklist.Progress;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -40,8 +42,9 @@ record Suggestion(List<String> words, String why) {
     }
 
     private static Suggestion running(StudyView study) {
-        String trial = study.next().map(position -> "trial " + position.number() + " of " + study.sheet().positions().size() + ": "
-                + Progress.condition(study.plan(), position)).orElse("");
+        Optional<Position> next = study.next();
+        String trial = next.isEmpty() ? "" : "trial " + next.get().number() + " of " + study.sheet().positions().size() + ": "
+                + Progress.condition(study.plan(), next.get());
         boolean itself = !study.plan().workload().command().isEmpty() || !study.plan().workload().commandByLevel().isEmpty();
         return itself ? new Suggestion(List.of("record"), "run the workload of " + trial) : new Suggestion(List.of("log"), trial);
     }

@@ -42,7 +42,10 @@ public final class Reading {
         otherBranch = entries(chain.otherBranch());
         List<Damage> all = new ArrayList<>(scan.damages());
         all.addAll(chain.damages());
-        head.ifPresent(last -> chain.checkEnd(last, bytes).ifPresent(all::add));
+        Optional<Damage> end = head.isPresent() ? chain.checkEnd(head.get(), bytes) : Optional.empty();
+        if (end.isPresent()) {
+            all.add(end.get());
+        }
         if (all.size() > 1) {
             all.sort(Comparator.comparingInt(Damage::line).thenComparingLong(Damage::byteOffset));
         }
@@ -112,7 +115,11 @@ public final class Reading {
 
     /** The damages, worded for the person. */
     public List<Problem> problems() {
-        return damages.stream().map(this::problem).toList();
+        List<Problem> problems = new ArrayList<>();
+        for (Damage damage : damages) {
+            problems.add(problem(damage));
+        }
+        return problems;
     }
 
     private Problem problem(Damage damage) {

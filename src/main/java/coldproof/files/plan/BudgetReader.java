@@ -106,7 +106,13 @@ final class BudgetReader {
     }
 
     private List<String> sessionLevels() {
-        return factors.stream().filter(factor -> factor.change() == Change.PER_SESSION).flatMap(factor -> factor.levelNames().stream()).toList();
+        List<String> levels = new ArrayList<>();
+        for (Factor factor : factors) {
+            if (factor.change() == Change.PER_SESSION) {
+                levels.addAll(factor.levelNames());
+            }
+        }
+        return levels;
     }
 
     private List<String> coldLevels() {

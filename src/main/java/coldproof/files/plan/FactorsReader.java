@@ -34,9 +34,15 @@ final class FactorsReader {
         }
         List<Factor> read = new ArrayList<>();
         for (String name : factors.get().keys()) {
-            factors.get().form(name).flatMap(form -> factor(name, form)).ifPresent(read::add);
+            Optional<Factor> factor = factor(name, factors.get().form(name).orElseThrow());
+            if (factor.isPresent()) {
+                read.add(factor.get());
+            }
         }
-        long perSession = read.stream().filter(factor -> factor.change() == Change.PER_SESSION && factor.levels().size() > 1).count();
+        int perSession = 0;
+        for (Factor factor : read) {
+            perSession += factor.variesBySession() ? 1 : 0;
+        }
         if (perSession > 1) {
             problems.add(Problem.of(perSession + " factors change per session", plan.placeOfKey("factors"),
                     "at most one factor with several levels that changes per session",

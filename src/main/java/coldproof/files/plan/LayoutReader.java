@@ -31,7 +31,7 @@ final class LayoutReader {
         this.problems = problems;
         this.factors = factors;
         this.compare = compare;
-        this.compared = factors.stream().filter(factor -> factor.name().equals(compare.factor())).findFirst().orElseThrow();
+        this.compared = Factor.named(compare.factor(), factors).orElseThrow();
     }
 
     Optional<Layout> layout() {
@@ -47,8 +47,8 @@ final class LayoutReader {
                 kinds.add(key);
             }
         }
-        Order order = form.word("order", List.of("randomised", "counterbalanced"))
-                .map(word -> word.equals("randomised") ? Order.RANDOMISED : Order.COUNTERBALANCED).orElse(Order.COUNTERBALANCED);
+        Order order = form.word("order", List.of("randomised", "counterbalanced")).equals(Optional.of("randomised")) ? Order.RANDOMISED
+                : Order.COUNTERBALANCED;
         int perCondition = form.whole("trials per condition", 1, 1000).orElse(1);
         if (kinds.size() != 1) {
             problems.add(Problem.of("`layout` has " + (kinds.isEmpty() ? "no arrangement" : String.join(" and ", kinds)), plan.placeOfKey("layout"),
@@ -66,13 +66,18 @@ final class LayoutReader {
     }
 
     private Optional<Layout> sessions(YamlForm form, int perCondition, Order order) {
-        Optional<Factor> sessionFactor = factors.stream()
-                .filter(factor -> factor.change() == Change.PER_SESSION && factor.levels().size() > 1).findFirst();
-        if (sessionFactor.isEmpty()) {
-            return form.whole("sessions", 1, MOST).map(count -> new Layout(Kind.SESSIONS, Map.of("", count), perCondition, order));
-        }
-        Optional<Map<String, Integer>> counts = counts(form, "sessions", sessionFactor.get(), sessionFactor.get().levelNames());
-        return counts.map(map -> new Layout(Kind.SESSIONS, map, perCondition, order));
+        Optional<Factor> sessionFactor = Factor.ofSessions(factors);
+        Optional<Map<String, Integer>> counts = sessionFactor.isEmpty() ? ofAll(form.whole("sessions", 1, MOST))
+                : counts(form, "sessions", sessionFactor.get(), sessionFactor.get().levelNames());
+        return layout(Kind.SESSIONS, counts, perCondition, order);
+    }
+
+    private static Optional<Map<String, Integer>> ofAll(Optional<Integer> count) {
+        return count.isPresent() ? Optional.of(Map.of("", count.get())) : Optional.empty();
+    }
+
+    private static Optional<Layout> layout(Kind kind, Optional<Map<String, Integer>> counts, int perCondition, Order order) {
+        return counts.isPresent() ? Optional.of(new Layout(kind, counts.get(), perCondition, order)) : Optional.empty();
     }
 
     private Optional<Layout> trials(YamlForm form, Order order) {
@@ -87,7 +92,7 @@ final class LayoutReader {
         List<String> levels = new ArrayList<>();
         levels.add(compare.baseline());
         levels.addAll(compare.against());
-        return counts(form, "trials", compared, levels).map(map -> new Layout(Kind.ALTERNATING, map, 1, order));
+        return layout(Kind.ALTERNATING, counts(form, "trials", compared, levels), 1, order);
     }
 
     private Optional<Layout> pairs(YamlForm form, Order order) {
@@ -104,7 +109,7 @@ final class LayoutReader {
                     "one level in `against`", "Use `trials` or `sessions` for several changes."));
             return Optional.empty();
         }
-        return form.whole("pairs", 2, MOST).map(count -> new Layout(Kind.PAIRED, Map.of("", count), 1, order));
+        return layout(Kind.PAIRED, ofAll(form.whole("pairs", 2, MOST)), 1, order);
     }
 
     private void onlyWithSessions(YamlForm form) {
@@ -117,8 +122,13 @@ final class LayoutReader {
         Map<String, Integer> counts = new LinkedHashMap<>();
         if (form.node(key).orElseThrow() instanceof YamlNode.Scalar) {
             Optional<Integer> each = form.whole(key, 1, MOST);
-            each.ifPresent(count -> levels.forEach(level -> counts.put(level, count)));
-            return each.map(count -> counts);
+            if (each.isEmpty()) {
+                return Optional.empty();
+            }
+            for (String level : levels) {
+                counts.put(level, each.get());
+            }
+            return Optional.of(counts);
         }
         YamlForm inner = form.form(key).orElseThrow();
         boolean good = true;
@@ -135,7 +145,9 @@ final class LayoutReader {
                 inner.missing(level, "how many for " + level);
             }
             good &= count.isPresent();
-            count.ifPresent(number -> counts.put(level, number));
+            if (count.isPresent()) {
+                counts.put(level, count.get());
+            }
         }
         return good ? Optional.of(counts) : Optional.empty();
     }

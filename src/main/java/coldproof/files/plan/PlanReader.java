@@ -68,12 +68,12 @@ public final class PlanReader {
         } else if (matters <= 0 || matters >= 1000) {
             shared.add(Problem.of("`matters` is " + matters + " %", form.placeOf("matters"), "a change above 0 %", "Write the smallest change worth having."));
         }
-        Claim claim = form.word("claim", List.of("gain", "same")).map(word -> word.equals("same") ? Claim.SAME : Claim.GAIN).orElse(Claim.GAIN);
+        Claim claim = form.word("claim", List.of("gain", "same")).equals(Optional.of("same")) ? Claim.SAME : Claim.GAIN;
         Optional<NoiseAssumption> noise = noise();
         Errors errors = errors();
         int looks = form.whole("looks", 1, 10).orElse(1);
         form.has("layout"); // known, though without a comparison it cannot be read
-        Optional<Layout> layout = compare.flatMap(comparison -> new LayoutReader(form, shared, factors, comparison).layout());
+        Optional<Layout> layout = compare.isPresent() ? new LayoutReader(form, shared, factors, compare.get()).layout() : Optional.empty();
         Budget budget = new BudgetReader(form, shared, factors).budget();
         StartConditions start = start();
         AbortLimits abort = abort();
@@ -128,7 +128,7 @@ public final class PlanReader {
             inner.missing("against", "the changed level");
         }
         inner.finish();
-        Optional<Factor> factor = factors.stream().filter(candidate -> candidate.name().equals(name)).findFirst();
+        Optional<Factor> factor = Factor.named(name, factors);
         if (factor.isEmpty()) {
             List<String> names = factors.stream().map(Factor::name).toList();
             if (!name.isEmpty() && !names.isEmpty()) {
@@ -189,7 +189,8 @@ public final class PlanReader {
     }
 
     private OptionalDouble count(YamlForm inner, String key) {
-        return inner.whole(key, 1, 1_000_000).map(whole -> OptionalDouble.of(whole)).orElse(OptionalDouble.empty());
+        Optional<Integer> whole = inner.whole(key, 1, 1_000_000);
+        return whole.isPresent() ? OptionalDouble.of(whole.get()) : OptionalDouble.empty();
     }
 
     private Errors errors() {

@@ -24,8 +24,8 @@ final class WorkloadReader {
     WorkloadReader(YamlForm plan, List<Problem> problems, List<Factor> factors, Optional<Comparison> compare) {
         this.plan = plan;
         this.problems = problems;
-        this.levels = compare.flatMap(c -> factors.stream().filter(factor -> factor.name().equals(c.factor())).findFirst())
-                .map(Factor::levelNames).orElse(List.of());
+        Optional<Factor> compared = compare.isPresent() ? Factor.named(compare.get().factor(), factors) : Optional.empty();
+        this.levels = compared.isPresent() ? compared.get().levelNames() : List.of();
     }
 
     Workload workload() {
@@ -37,19 +37,26 @@ final class WorkloadReader {
         String instruction = form.optionalText("instruction").orElse("");
         List<String> command = arguments(form, "command");
         Map<String, List<String>> byLevel = new LinkedHashMap<>();
-        form.form("command by level").ifPresent(inner -> {
-            for (String level : inner.keys()) {
-                byLevel.put(level, arguments(inner, level));
-                if (!levels.contains(level)) {
-                    problems.add(new Problem("the compared factor has no level \"" + level + "\"", inner.placeOfKey(level),
-                            "one of: " + String.join(", ", levels), NearestWord.of(level, levels), "Correct the word."));
-                }
-            }
-        });
+        Optional<YamlForm> commands = form.form("command by level");
+        if (commands.isPresent()) {
+            byLevel(commands.get(), byLevel);
+        }
         Optional<String> pattern = form.optionalText("score pattern");
-        pattern.ifPresent(text -> check(text, form));
+        if (pattern.isPresent()) {
+            check(pattern.get(), form);
+        }
         form.finish();
         return new Workload(instruction, command, byLevel, pattern);
+    }
+
+    private void byLevel(YamlForm commands, Map<String, List<String>> byLevel) {
+        for (String level : commands.keys()) {
+            byLevel.put(level, arguments(commands, level));
+            if (!levels.contains(level)) {
+                problems.add(new Problem("the compared factor has no level \"" + level + "\"", commands.placeOfKey(level),
+                        "one of: " + String.join(", ", levels), NearestWord.of(level, levels), "Correct the word."));
+            }
+        }
     }
 
     private List<String> arguments(YamlForm form, String key) {

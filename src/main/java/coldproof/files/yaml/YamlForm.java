@@ -87,7 +87,8 @@ public final class YamlForm {
 
     /** A form over the mapping below a key, if written. */
     public Optional<YamlForm> form(String key) {
-        return node(key).map(node -> of(node, "`" + key + "`", problems));
+        Optional<YamlNode> node = node(key);
+        return node.isPresent() ? Optional.of(of(node.get(), "`" + key + "`", problems)) : Optional.empty();
     }
 
     /** A text that must be there and not be blank. */
@@ -103,15 +104,14 @@ public final class YamlForm {
     /** A text, if written. */
     public Optional<String> optionalText(String key) {
         Optional<YamlNode> node = node(key);
-        if (node.isPresent() && !(node.get() instanceof YamlNode.Scalar)) {
-            problems.add(Problem.of("`" + key + "` is " + node.get().kind(), node.get().place(), "a single value", "Write one value."));
+        if (node.isEmpty()) {
             return Optional.empty();
         }
-        return node.map(YamlForm::scalarText);
-    }
-
-    private static String scalarText(YamlNode node) {
-        return ((YamlNode.Scalar) node).text();
+        if (node.get() instanceof YamlNode.Scalar scalar) {
+            return Optional.of(scalar.text());
+        }
+        problems.add(Problem.of("`" + key + "` is " + node.get().kind(), node.get().place(), "a single value", "Write one value."));
+        return Optional.empty();
     }
 
     /** A word of a closed set, or empty with a problem naming the nearest. */
@@ -158,7 +158,7 @@ public final class YamlForm {
     /** A whole number of at least {@code smallest} and at most {@code largest}, if written. */
     public Optional<Integer> whole(String key, int smallest, int largest) {
         Optional<String> text = optionalText(key);
-        return text.flatMap(word -> wholeOf(word, placeOf(key), "`" + key + "`", smallest, largest));
+        return text.isPresent() ? wholeOf(text.get(), placeOf(key), "`" + key + "`", smallest, largest) : Optional.empty();
     }
 
     /** Reads a whole number found somewhere. */

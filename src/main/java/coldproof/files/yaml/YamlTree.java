@@ -24,7 +24,7 @@ public final class YamlTree {
 
     private YamlTree(String file, String text) {
         this.file = file;
-        this.lines = text.split("\r\n|\r|\n", -1);
+        this.lines = text.replace("\r\n", "\n").replace('\r', '\n').split("\n", -1);
     }
 
     /**

@@ -43,14 +43,22 @@ public final class Checklist {
         Set<Integer> settled = settled(state);
         Set<Integer> brokenOff = brokenOff(state);
         Optional<Session> open = state.openSession();
-        if (open.isPresent()) {
-            Optional<Position> here = sheet.ofSession(open.get().number()).stream().filter(position -> !settled.contains(position.number())).findFirst();
-            if (here.isPresent()) {
-                return here;
+        Optional<Position> first = Optional.empty();
+        for (Position position : sheet.positions()) {
+            if (settled.contains(position.number())) {
+                continue;
+            }
+            if (open.isPresent() && open.get().number() == position.session()) {
+                return Optional.of(position);
+            }
+            if (first.isEmpty() && !brokenOff.contains(position.session())) {
+                first = Optional.of(position);
+            }
+            if (first.isPresent() && open.isEmpty()) {
+                return first;
             }
         }
-        return sheet.positions().stream()
-                .filter(position -> !settled.contains(position.number()) && !brokenOff.contains(position.session())).findFirst();
+        return first;
     }
 
     private static Set<Integer> settled(StudyState state) {
@@ -64,7 +72,7 @@ public final class Checklist {
     private static Set<Integer> brokenOff(StudyState state) {
         Set<Integer> brokenOff = new HashSet<>();
         for (Session session : state.sessions()) {
-            if (session.ending().filter(ending -> ending == SessionClosed.Ending.ABORTED).isPresent()) {
+            if (session.ending().equals(Optional.of(SessionClosed.Ending.ABORTED))) {
                 brokenOff.add(session.number());
             }
         }
