@@ -1,21 +1,17 @@
 package coldproof.plan;
 
+import coldproof.quantity.ConstantWord;
+
 /** Which way of a metric is the good one. */
 public enum Better {
     /** A rate: more is better. */
-    HIGHER("higher"),
+    HIGHER,
     /** A time or an energy: less is better. */
-    LOWER("lower");
-
-    private final String word;
-
-    Better(String word) {
-        this.word = word;
-    }
+    LOWER;
 
     /** As written in plans and options. */
     public String word() {
-        return word;
+        return ConstantWord.of(this);
     }
 
     /** The sign that makes a log change positive when things got better: 1 or -1. */

@@ -1,20 +1,16 @@
 package coldproof.plan;
 
+import coldproof.quantity.ConstantWord;
+
 /** What the study sets out to show. */
 public enum Claim {
     /** That the change brings a gain. */
-    GAIN("gain"),
+    GAIN,
     /** That the change makes no difference that matters (equivalence). */
-    SAME("same");
-
-    private final String word;
-
-    Claim(String word) {
-        this.word = word;
-    }
+    SAME;
 
     /** As written in plans and options. */
     public String word() {
-        return word;
+        return ConstantWord.of(this);
     }
 }

@@ -1,5 +1,6 @@
 package coldproof.plan;
 
+import coldproof.quantity.ConstantWord;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -17,21 +18,15 @@ public record Layout(Kind kind, Map<String, Integer> counts, int trialsPerCondit
     /** The arrangements there are. */
     public enum Kind {
         /** Two independent groups of trials, in one sitting or many. */
-        ALTERNATING("alternating"),
+        ALTERNATING,
         /** Neighbouring trials compared two by two. */
-        PAIRED("paired"),
+        PAIRED,
         /** Sittings under one setting of the hard-to-change factors each. */
-        SESSIONS("sessions");
-
-        private final String word;
-
-        Kind(String word) {
-            this.word = word;
-        }
+        SESSIONS;
 
         /** As written in options. */
         public String word() {
-            return word;
+            return ConstantWord.of(this);
         }
     }
 

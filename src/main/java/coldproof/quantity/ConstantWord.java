@@ -2,7 +2,7 @@ package coldproof.quantity;
 
 import java.util.Locale;
 
-/** The word of a constant in files and for scripts: its name in small letters, with hyphens. */
+/** The word of a constant in files and for scripts: its name in small letters, with hyphens. A constant that stands there keeps its name for ever. */
 public final class ConstantWord {
     private ConstantWord() {}
 

@@ -1,22 +1,18 @@
 package coldproof.study;
 
+import coldproof.quantity.ConstantWord;
+
 /** Which copy's word counts where two copies of a journal say different things; the other's stays on record, taken back. */
 public enum MergeChoice {
     /** None: a conflict stops the merge. */
-    NEITHER("neither"),
+    NEITHER,
     /** The first copy's. */
-    FIRST("first"),
+    FIRST,
     /** The second copy's. */
-    SECOND("second");
-
-    private final String word;
-
-    MergeChoice(String word) {
-        this.word = word;
-    }
+    SECOND;
 
     /** As written in options. */
     public String word() {
-        return word;
+        return ConstantWord.of(this);
     }
 }

@@ -1,5 +1,7 @@
 package coldproof.trace;
 
+import coldproof.quantity.ConstantWord;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -16,27 +18,21 @@ public record Phase(Kind kind, double fromSeconds, double toSeconds, Map<Channel
     public Phase {
         Map<Channel, Double> copy = new EnumMap<>(Channel.class);
         copy.putAll(means);
-        means = java.util.Collections.unmodifiableMap(copy);
+        means = Collections.unmodifiableMap(copy);
     }
 
     /** What a phase is. */
     public enum Kind {
         /** Draws more than it can sustain. */
-        BOOST("boost"),
+        BOOST,
         /** On its way to the sustained level. */
-        SETTLING("settling"),
+        SETTLING,
         /** At the level it holds. */
-        SUSTAINED("sustained");
-
-        private final String label;
-
-        Kind(String label) {
-            this.label = label;
-        }
+        SUSTAINED;
 
         /** As people call it. */
         public String label() {
-            return label;
+            return ConstantWord.of(this);
         }
     }
 }

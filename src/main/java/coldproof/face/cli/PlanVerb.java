@@ -16,6 +16,7 @@ import coldproof.plan.Level;
 import coldproof.plan.Metric;
 import coldproof.plan.NoiseAssumption;
 import coldproof.quantity.Celsius;
+import coldproof.quantity.ConstantWord;
 import coldproof.quantity.Dimension;
 import coldproof.quantity.QuantityText;
 import coldproof.quantity.QuantityText.Bare;
@@ -27,6 +28,7 @@ import coldproof.report.text.PlanText;
 import coldproof.report.text.SizingText;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Model.CommandSpec;
@@ -105,7 +107,7 @@ final class PlanVerb implements Verb {
         }
         Change change = call.word("--change", List.of("session", "trial"), "trial").equals("session") ? Change.PER_SESSION : Change.PER_TRIAL;
         String kindWord = call.word("--layout", List.of("alternating", "paired", "sessions"), change == Change.PER_SESSION ? "sessions" : "alternating");
-        Layout.Kind kind = Layout.Kind.valueOf(kindWord.toUpperCase(java.util.Locale.ROOT));
+        Layout.Kind kind = Layout.Kind.valueOf(kindWord.toUpperCase(Locale.ROOT));
         Optional<NoiseAssumption> noise = noise(call);
         Metric metric = PlanDraft.metric(call.need("--metric", "\"render rate\""), call.text("--unit").orElse(""),
                 call.word("--better", List.of("higher", "lower"), "higher").equals("higher"));
@@ -170,7 +172,7 @@ final class PlanVerb implements Verb {
             case FROZEN_BEFORE -> "This plan was frozen before; nothing changed.\n";
             case AMENDED -> "The changed plan was taken in, with its reason, as a deviation.\n";
         };
-        call.answer(() -> new JsonObject().put("digest", digest).put("freezing", done.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')), () -> text);
+        call.answer(() -> new JsonObject().put("digest", digest).put("freezing", ConstantWord.of(done)), () -> text);
         return ExitStatus.DONE;
     }
 }

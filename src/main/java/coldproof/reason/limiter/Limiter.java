@@ -1,31 +1,27 @@
 package coldproof.reason.limiter;
 
+import coldproof.quantity.ConstantWord;
+
 /** What was found to hold a device back under a condition. */
 public enum Limiter {
     /** The die's temperature limit. */
-    HEAT("heat"),
+    HEAT,
     /** The limit of package power. */
-    POWER("power"),
+    POWER,
     /** The clock ceiling. */
-    CLOCK("clock"),
+    CLOCK,
     /** Adapter or battery. */
-    SUPPLY("supply"),
+    SUPPLY,
     /** The workload itself. */
-    WORKLOAD("workload"),
+    WORKLOAD,
     /** Two in turn, each for a good part of the time. */
-    MIXED("mixed"),
+    MIXED,
     /** The data cannot tell. */
-    UNCLEAR("unclear");
-
-    private final String word;
-
-    Limiter(String word) {
-        this.word = word;
-    }
+    UNCLEAR;
 
     /** One word. */
     public String word() {
-        return word;
+        return ConstantWord.of(this);
     }
 
     static Limiter of(Hypothesis hypothesis) {

@@ -4,6 +4,7 @@ import coldproof.plan.Factor;
 import coldproof.plan.Plan;
 import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
+import coldproof.quantity.ConstantWord;
 import coldproof.reason.limiter.KnownLimits;
 import coldproof.reason.limiter.Limiter;
 import coldproof.reason.limiter.LimiterAnswer;
@@ -20,6 +21,7 @@ import coldproof.reason.rehearse.bench.HeldBy;
 import coldproof.reason.rehearse.bench.InventedDevices;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,7 +54,7 @@ public final class LimiterRehearsal {
      */
     public static LimiterReport of(Plan plan, RunSheet sheet, RehearsalSettings settings, Workers workers) {
         LimiterRehearsal rehearsal = new LimiterRehearsal(plan, sheet);
-        List<List<Seen>> seen = new ArrayList<>(java.util.Collections.nCopies(settings.studies(), List.of()));
+        List<List<Seen>> seen = new ArrayList<>(Collections.nCopies(settings.studies(), List.of()));
         workers.all(settings.studies(), study -> seen.set(study, rehearsal.study(study, settings.stream(study))));
         return report(settings.studies(), seen);
     }
@@ -162,7 +164,7 @@ public final class LimiterRehearsal {
         for (HeldBy holder : HeldBy.values()) {
             long percent = Math.round(100 * shares[holder.ordinal()] / total);
             if (percent > 0) {
-                parts.add(holder.name().toLowerCase(java.util.Locale.ROOT) + " " + percent + " %");
+                parts.add(ConstantWord.of(holder) + " " + percent + " %");
             }
         }
         return String.join(", ", parts);

@@ -1,6 +1,7 @@
 package coldproof.reason.rehearse;
 
 import coldproof.plan.Claim;
+import coldproof.quantity.ConstantWord;
 import coldproof.reason.verdict.Decision;
 
 /**
@@ -16,39 +17,33 @@ public record Story(Kind kind, String name, double trueLog) {
     /** The stories there are. */
     public enum Kind {
         /** The change changes nothing. */
-        NO_CHANGE("no-change"),
+        NO_CHANGE,
         /** The smallest change that matters. */
-        MATTERS("matters"),
+        MATTERS,
         /** Twice that. */
-        TWICE("twice"),
+        TWICE,
         /** Nothing changes, but the scores drift steadily in the direction that favours the changed level. */
-        DRIFT("drift"),
+        DRIFT,
         /** Nothing changes, and what disturbs one trial lingers into the next. */
-        LINGERING("lingering"),
+        LINGERING,
         /** Nothing changes, and now and then something else runs on the device. */
-        DISTURBED("disturbed"),
+        DISTURBED,
         /** A bench like the study's own. */
-        OWN("own"),
+        OWN,
         /** An invented device held by heat. */
-        HEAT("heat"),
+        HEAT,
         /** An invented device held by its power limit. */
-        POWER("power"),
+        POWER,
         /** An invented device held by its clock ceiling. */
-        CLOCK("clock"),
+        CLOCK,
         /** An invented device held by its supply. */
-        SUPPLY("supply"),
+        SUPPLY,
         /** An invented device whose workload waits for something else. */
-        WORKLOAD("workload");
-
-        private final String code;
-
-        Kind(String code) {
-            this.code = code;
-        }
+        WORKLOAD;
 
         /** As scripts read it. */
         public String code() {
-            return code;
+            return ConstantWord.of(this);
         }
     }
 

@@ -5,6 +5,7 @@ import coldproof.physics.Frostbite;
 import coldproof.physics.WarmUpSchedule;
 import coldproof.physics.WindChill;
 import coldproof.quantity.Celsius;
+import coldproof.quantity.ConstantWord;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,23 +29,17 @@ public record OutdoorBudget(List<Limit> limits) {
     /** What can limit a stay. */
     public enum Kind {
         /** Skin may freeze. */
-        FROSTBITE("frostbite"),
+        FROSTBITE,
         /** The work and warm-up schedule asks for a break in the warm. */
-        COLD("cold"),
+        COLD,
         /** The day ends. */
-        DAYLIGHT("daylight"),
+        DAYLIGHT,
         /** The battery ends. */
-        BATTERY("battery");
-
-        private final String word;
-
-        Kind(String word) {
-            this.word = word;
-        }
+        BATTERY;
 
         /** As written in text and JSON. */
         public String word() {
-            return word;
+            return ConstantWord.of(this);
         }
     }
 

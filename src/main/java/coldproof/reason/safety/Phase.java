@@ -1,5 +1,6 @@
 package coldproof.reason.safety;
 
+import coldproof.quantity.ConstantWord;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -7,31 +8,29 @@ import java.util.Optional;
 /** Parts of a session at the bench, in their order. */
 public enum Phase {
     /** Getting ready, at home. */
-    BEFORE("before", "before"),
+    BEFORE("before"),
     /** Taking the device into the test air. */
-    OUT("out", "going out"),
+    OUT("going out"),
     /** Trials run in the test air. */
-    RUNNING("running", "running"),
+    RUNNING("running"),
     /** Bringing the device back. */
-    IN("in", "coming in"),
+    IN("coming in"),
     /** Switching it on, or opening it, after coming in. */
-    POWER_ON("power-on", "powering on"),
+    POWER_ON("powering on"),
     /** Charging its battery. */
-    CHARGING("charging", "charging"),
+    CHARGING("charging"),
     /** Putting it away. */
-    STORING("storing", "storing");
+    STORING("storing");
 
-    private final String word;
     private final String title;
 
-    Phase(String word, String title) {
-        this.word = word;
+    Phase(String title) {
         this.title = title;
     }
 
     /** As written in rules, options, journal and JSON. */
     public String word() {
-        return word;
+        return ConstantWord.of(this);
     }
 
     /** As a heading. */
@@ -51,6 +50,6 @@ public enum Phase {
 
     /** The phase of a word. */
     public static Optional<Phase> of(String word) {
-        return Arrays.stream(values()).filter(phase -> phase.word.equals(word)).findFirst();
+        return Arrays.stream(values()).filter(phase -> ConstantWord.is(phase, word)).findFirst();
     }
 }

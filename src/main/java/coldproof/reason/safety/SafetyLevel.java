@@ -1,5 +1,6 @@
 package coldproof.reason.safety;
 
+import coldproof.quantity.ConstantWord;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -7,21 +8,15 @@ import java.util.Optional;
 /** How much a caution asks of the person; in rising order. */
 public enum SafetyLevel {
     /** Worth knowing. */
-    NOTE("note"),
+    NOTE,
     /** Go on only after having seen to it. */
-    CARE("care"),
+    CARE,
     /** Do not go on while it holds. */
-    STOP("stop");
-
-    private final String word;
-
-    SafetyLevel(String word) {
-        this.word = word;
-    }
+    STOP;
 
     /** As written in rules, journal and JSON. */
     public String word() {
-        return word;
+        return ConstantWord.of(this);
     }
 
     /** The words of all levels, lowest first. */
@@ -31,6 +26,6 @@ public enum SafetyLevel {
 
     /** The level of a word. */
     public static Optional<SafetyLevel> of(String word) {
-        return Arrays.stream(values()).filter(level -> level.word.equals(word)).findFirst();
+        return Arrays.stream(values()).filter(level -> ConstantWord.is(level, word)).findFirst();
     }
 }

@@ -1,25 +1,20 @@
 package coldproof.reason.verdict;
 
+import coldproof.quantity.ConstantWord;
 import coldproof.quantity.Interval;
 
 /** Whether the change is at least what matters, in the direction it was found. */
 public enum AtLeastMatters {
     /** The whole interval lies at or beyond what matters. */
-    SHOWN("shown"),
+    SHOWN,
     /** The interval reaches beyond what matters. */
-    POSSIBLE("possible"),
+    POSSIBLE,
     /** The interval ends short of what matters, on both sides. */
-    NO("no");
-
-    private final String code;
-
-    AtLeastMatters(String code) {
-        this.code = code;
-    }
+    NO;
 
     /** As scripts read it. */
     public String code() {
-        return code;
+        return ConstantWord.of(this);
     }
 
     /** Judges an interval of the log change against the margin {@code ln(1 + matters)}. */

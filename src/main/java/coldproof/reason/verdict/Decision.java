@@ -1,29 +1,23 @@
 package coldproof.reason.verdict;
 
+import coldproof.quantity.ConstantWord;
+
 /** What became of the claim. */
 public enum Decision {
     /** The claim holds. */
-    PASS("pass", "PASS"),
+    PASS,
     /** The claim does not hold. */
-    FAIL("fail", "FAIL"),
+    FAIL,
     /** The data do not tell. */
-    UNDECIDED("undecided", "UNDECIDED");
-
-    private final String code;
-    private final String words;
-
-    Decision(String code, String words) {
-        this.code = code;
-        this.words = words;
-    }
+    UNDECIDED;
 
     /** As scripts read it. */
     public String code() {
-        return code;
+        return ConstantWord.of(this);
     }
 
     /** As people read it. */
     public String words() {
-        return words;
+        return name();
     }
 }

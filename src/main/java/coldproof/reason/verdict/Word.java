@@ -1,39 +1,32 @@
 package coldproof.reason.verdict;
 
 import coldproof.plan.Claim;
+import coldproof.quantity.ConstantWord;
 import coldproof.quantity.Interval;
 
 /** What the data say about the change. */
 public enum Word {
     /** Better, and possibly by what matters. */
-    GAIN("gain", "GAIN"),
+    GAIN,
     /** Better, by less than what matters. */
-    TRIFLING_GAIN("trifling-gain", "TRIFLING GAIN"),
+    TRIFLING_GAIN,
     /** Shown to be smaller than what matters, either way. */
-    NO_MEANINGFUL_CHANGE("no-meaningful-change", "NO MEANINGFUL CHANGE"),
+    NO_MEANINGFUL_CHANGE,
     /** Worse, by less than what matters. */
-    TRIFLING_LOSS("trifling-loss", "TRIFLING LOSS"),
+    TRIFLING_LOSS,
     /** Worse, and possibly by what matters. */
-    LOSS("loss", "LOSS"),
+    LOSS,
     /** The data do not tell. */
-    UNDECIDED("undecided", "UNDECIDED");
-
-    private final String code;
-    private final String words;
-
-    Word(String code, String words) {
-        this.code = code;
-        this.words = words;
-    }
+    UNDECIDED;
 
     /** As scripts read it. */
     public String code() {
-        return code;
+        return ConstantWord.of(this);
     }
 
     /** As people read it. */
     public String words() {
-        return words;
+        return name().replace('_', ' ');
     }
 
     /**
