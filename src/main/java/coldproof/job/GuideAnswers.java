@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Reads the answers of a guided plan. */
 final class GuideAnswers {
@@ -181,10 +182,9 @@ final class GuideAnswers {
         String[] words = text.strip().split("[\\sx+*]+");
         int[] size = {0, 1};
         for (int i = 0; i < words.length; i++) {
-            if (i > 1 || !words[i].matches("\\d{1,4}")) {
-                throw refused(GuideStep.SIZE, "\"" + text + "\" is no size", change() == Change.PER_SESSION ? "two numbers, such as 4 6" : "one number, such as 12");
-            }
-            size[i] = Integer.parseInt(words[i]);
+            OptionalInt number = i > 1 ? OptionalInt.empty() : QuantityText.whole(words[i], 0, Integer.MAX_VALUE);
+            size[i] = number.orElseThrow(() -> refused(GuideStep.SIZE, "\"" + text + "\" is no size",
+                    change() == Change.PER_SESSION ? "two numbers, such as 4 6" : "one number, such as 12"));
         }
         if (size[0] < 2 || size[0] > MOST || size[1] < 1 || size[1] > MOST) {
             throw refused(GuideStep.SIZE, "\"" + text + "\" is out of range", "at least 2 of each level, at most " + MOST);
@@ -193,9 +193,12 @@ final class GuideAnswers {
     }
 
     String recommendedSize() {
+        return change() == Change.PER_SESSION ? recommendedPerLevel() + " " + USUAL_TRIALS : Integer.toString(recommendedPerLevel());
+    }
+
+    private int recommendedPerLevel() {
         double matters = percent(GuideStep.MATTERS, 0.01, 500);
-        int perLevel = isHopeless(matters) ? MOST : Math.max(2, Math.min(MOST, RunsJob.perLevelFor(kind(), change(), claim(), matters, noise(), USUAL_TRIALS)));
-        return change() == Change.PER_SESSION ? perLevel + " " + USUAL_TRIALS : Integer.toString(perLevel);
+        return isHopeless(matters) ? MOST : Math.max(2, Math.min(MOST, RunsJob.perLevelFor(kind(), change(), claim(), matters, noise(), USUAL_TRIALS)));
     }
 
     /** Whether the noise is so large that an exact search would look at numbers nobody can run: by the normal approximation, n = 2 (1.96 + 1.28)^2 (sd / d)^2. */
@@ -207,7 +210,7 @@ final class GuideAnswers {
 
     /** Sizes around the recommended one. */
     List<int[]> sizes() {
-        int middle = Integer.parseInt(recommendedSize().split(" ")[0]);
+        int middle = recommendedPerLevel();
         List<int[]> sizes = new ArrayList<>();
         for (int perLevel : new int[] {middle - 2, middle - 1, middle, middle + 2}) {
             for (int trials : change() == Change.PER_SESSION ? new int[] {2, 4, 8} : new int[] {1}) {

@@ -2,10 +2,10 @@ package coldproof.job;
 
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
-import coldproof.reason.looks.LookSchedule;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
+import coldproof.reason.looks.LookSchedule;
 import coldproof.reason.verdict.Compared;
 import coldproof.reason.verdict.Comparisons;
 import coldproof.reason.verdict.LookedVerdicts;
@@ -13,14 +13,11 @@ import coldproof.reason.verdict.Observation;
 import coldproof.reason.verdict.Question;
 import coldproof.reason.verdict.RunOrders;
 import coldproof.reason.verdict.Verdict;
-import coldproof.study.StudyState;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
-import java.util.function.IntPredicate;
 
 /** Judges a study, or a table of trials made elsewhere. */
 public final class VerdictJob {
@@ -89,7 +86,7 @@ public final class VerdictJob {
         if (plan.looks() == 1) {
             return answers(asked, study.observations(), RunOrders.of(plan), plan.seed(), study.deviations());
         }
-        List<Compared> compared = LookedVerdicts.judge(asked, LookSchedule.of(plan, study.sheet()), study.observations(), settled(study.state()),
+        List<Compared> compared = LookedVerdicts.judge(asked, LookSchedule.of(plan, study.sheet()), study.observations(), study.state().settled()::contains,
                 RunOrders.of(plan), new SplittableRandom(plan.seed()));
         return compared.stream().map(one -> new Answer(one, study.deviations())).toList();
     }
@@ -112,13 +109,6 @@ public final class VerdictJob {
         return Comparisons.judge(asked, trials, orders, new SplittableRandom(seed)).stream().map(compared -> new Answer(compared, deviations)).toList();
     }
 
-    /** Whether the trial at a place of the run sheet was run or skipped. */
-    private static IntPredicate settled(StudyState state) {
-        Set<Integer> settled = new HashSet<>(state.skipped().keySet());
-        state.trials().forEach(trial -> settled.add(trial.position()));
-        return settled::contains;
-    }
-
     /** The question of a plan for one changed level. */
     static Question question(StudyView study, String against) {
         Plan plan = study.plan();
@@ -128,7 +118,7 @@ public final class VerdictJob {
                 plan.errors().falseAlarm(), Optional.of(study.change()), carried, plan.errors().power());
     }
 
-    private static java.util.OptionalDouble df(double degreesOfFreedom) {
-        return degreesOfFreedom >= 1 ? java.util.OptionalDouble.of(degreesOfFreedom) : java.util.OptionalDouble.empty();
+    private static OptionalDouble df(double degreesOfFreedom) {
+        return degreesOfFreedom >= 1 ? OptionalDouble.of(degreesOfFreedom) : OptionalDouble.empty();
     }
 }

@@ -1,12 +1,16 @@
 package coldproof.reason.verdict;
 
 import coldproof.plan.Change;
+import coldproof.quantity.QuantityText;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -93,14 +97,22 @@ final class Arrangement {
         Map<String, List<Observation>> found = new LinkedHashMap<>();
         trials.forEach(trial -> found.computeIfAbsent(trial.session(), label -> new ArrayList<>()).add(trial));
         List<String> labels = new ArrayList<>(found.keySet());
-        if (labels.stream().allMatch(label -> label.matches("\\d{1,9}"))) {
-            labels.sort((a, b) -> Integer.compare(Integer.parseInt(a), Integer.parseInt(b)));
+        if (allNumbered(labels)) {
+            labels.sort(Comparator.comparingInt(label -> number(label).orElseThrow()));
         } else if (orderRunsThrough(trials)) {
             labels.sort((a, b) -> Double.compare(meanOrder(found.get(a)), meanOrder(found.get(b))));
         }
         Map<String, List<Observation>> ordered = new LinkedHashMap<>();
         labels.forEach(label -> ordered.put(label, found.get(label)));
         return ordered;
+    }
+
+    private static boolean allNumbered(Collection<String> sessions) {
+        return sessions.stream().allMatch(label -> number(label).isPresent());
+    }
+
+    private static OptionalInt number(String session) {
+        return QuantityText.whole(session, 0, Integer.MAX_VALUE);
     }
 
     private static boolean orderRunsThrough(List<Observation> trials) {
@@ -114,7 +126,7 @@ final class Arrangement {
 
     /** Whether it is known in which order the sessions were run. */
     boolean sessionOrderKnown() {
-        return sessions.keySet().stream().allMatch(label -> label.matches("\\d{1,9}")) || orderRunsThrough(trials) || hasOrder();
+        return allNumbered(sessions.keySet()) || orderRunsThrough(trials) || hasOrder();
     }
 
     /** Why these trials cannot carry a verdict however they come out, in a sentence; empty when they can. */

@@ -2,6 +2,7 @@ package coldproof.reason.verdict;
 
 import coldproof.stats.model.DesignMatrix;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
@@ -28,7 +29,7 @@ final class Effects {
         this.level = level;
         this.levels = levels;
         this.factors = factors.stream().filter(labels -> labels.stream().distinct().count() > 1).toList();
-        this.covariates = covariates.stream().filter(values -> java.util.Arrays.stream(values).distinct().count() > 1).toList();
+        this.covariates = covariates.stream().filter(values -> Arrays.stream(values).distinct().count() > 1).toList();
     }
 
     /** Of trials with all they are adjusted for. */
@@ -73,7 +74,7 @@ final class Effects {
             model = model.withFactor(name(f), labels, 1 + IntStream.of(labels).max().orElse(0));
         }
         for (int c = 0; c < covariates.size(); c++) {
-            model = model.withCovariate("covariate " + c, centred(covariates.get(c)));
+            model = model.withCovariate("covariate " + c, LogScores.centred(covariates.get(c)));
         }
         return model;
     }
@@ -92,10 +93,5 @@ final class Effects {
 
     private static String name(int factor) {
         return "other " + factor;
-    }
-
-    private static double[] centred(double[] values) {
-        double mean = LogScores.mean(values);
-        return java.util.Arrays.stream(values).map(value -> value - mean).toArray();
     }
 }

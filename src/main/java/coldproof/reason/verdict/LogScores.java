@@ -1,6 +1,7 @@
 package coldproof.reason.verdict;
 
 import coldproof.plan.Better;
+import java.util.Arrays;
 import java.util.List;
 
 /** Scores as the analysis sees them: natural logarithms, turned so that better is larger. */
@@ -21,6 +22,12 @@ final class LogScores {
             sum += value;
         }
         return sum / values.length;
+    }
+
+    /** The values less their mean. */
+    static double[] centred(double[] values) {
+        double mean = mean(values);
+        return Arrays.stream(values).map(value -> value - mean).toArray();
     }
 
     static double sumOfSquares(double[] values) {

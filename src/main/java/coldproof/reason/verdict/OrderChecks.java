@@ -6,7 +6,10 @@ import coldproof.stats.model.LeastSquares;
 import coldproof.stats.series.Autocorrelation;
 import coldproof.stats.series.ResidualSteps;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Looks at what the order of the trials did: whether it is known, whether scores drift, whether neighbours resemble each other. */
@@ -91,12 +94,7 @@ final class OrderChecks {
             return 0;
         }
         double[] level = arrangement.sessions().values().stream().mapToDouble(session -> session.get(0).level().equals(question.against()) ? 1 : 0).toArray();
-        return squaredCorrelation(centred(level), centredPlaces(level.length));
-    }
-
-    private static double[] centred(double[] values) {
-        double mean = LogScores.mean(values);
-        return java.util.Arrays.stream(values).map(value -> value - mean).toArray();
+        return squaredCorrelation(LogScores.centred(level), centredPlaces(level.length));
     }
 
     private static double[] centredPlaces(int count) {
@@ -153,7 +151,7 @@ final class OrderChecks {
         }
         List<Observation> placed = new ArrayList<>();
         for (List<Observation> session : arrangement.sessions().values()) {
-            List<Observation> inOrder = session.stream().sorted(java.util.Comparator.comparingDouble(Observation::order)).toList();
+            List<Observation> inOrder = session.stream().sorted(Comparator.comparingDouble(Observation::order)).toList();
             double[] places = centredPlaces(inOrder.size());
             for (int i = 0; i < places.length; i++) {
                 placed.add(inOrder.get(i).withCovariate(places[i]));
@@ -226,7 +224,7 @@ final class OrderChecks {
         int longest = series.inRuns(series.scores()).stream().mapToInt(run -> run.length).max().orElse(1);
         double worth = Autocorrelation.effectiveSize(longest, Math.max(-0.99, Math.min(0.99, steps.lagOne())));
         String advice = pairs ? "Pairs take most of it out, but where neighbouring pairs mirror each other (AB BA) about 6 false alarms in 100 are to be expected rather than 5."
-                : longest + " trials in a row are worth about " + String.format(java.util.Locale.ROOT, "%.0f", Math.max(1, worth)) + " independent ones.";
+                : longest + " trials in a row are worth about " + String.format(Locale.ROOT, "%.0f", Math.max(1, worth)) + " independent ones.";
         found.add(new Check("autocorrelation", true, "Neighbouring trials resemble each other (" + size + "): something wanders more slowly than a trial takes, such as heat"
                 + " or weather. " + advice + " Mix the levels evenly in the order, wait longer between trials, and trust the randomisation p more than the t test."));
     }

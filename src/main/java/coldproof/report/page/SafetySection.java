@@ -8,6 +8,8 @@ import coldproof.study.Observed;
 import coldproof.study.StartConditionsChecked;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -17,21 +19,20 @@ final class SafetySection {
 
     static Section of(StudyContent content) {
         List<Block> blocks = new ArrayList<>();
-        List<List<String>> rows = new ArrayList<>();
+        SortedMap<Long, List<String>> rows = new TreeMap<>(); // by entry
         for (Numbered<CautionShown> shown : content.state().cautionsShown()) {
-            rows.add(List.of(Long.toString(shown.sequence()), "shown", shown.event().level(), shown.event().rule(), shown.event().phase(), readings(shown.event().conditions())));
+            rows.put(shown.sequence(), List.of(Long.toString(shown.sequence()), "shown", shown.event().level(), shown.event().rule(), shown.event().phase(), readings(shown.event().conditions())));
         }
         for (Numbered<CautionAcknowledged> read : content.state().cautionsAcknowledged()) {
             String by = content.names() && !read.event().by().isBlank() ? " by " + read.event().by() : "";
-            rows.add(List.of(Long.toString(read.sequence()), "confirmed" + by, read.event().level(), read.event().rule(), read.event().phase(),
+            rows.put(read.sequence(), List.of(Long.toString(read.sequence()), "confirmed" + by, read.event().level(), read.event().rule(), read.event().phase(),
                     readings(read.event().conditions())));
         }
-        rows.sort((a, b) -> Long.compare(Long.parseLong(a.get(0)), Long.parseLong(b.get(0))));
         if (rows.isEmpty()) {
             blocks.add(new Block.Prose("No caution was shown or confirmed in this journal."));
         } else {
             blocks.add(new Block.Grid("Cautions shown and confirmed", List.of(Block.Column.numbers("entry"), Block.Column.words("what"), Block.Column.words("level"),
-                    Block.Column.words("rule"), Block.Column.words("phase"), Block.Column.words("judged on")), rows));
+                    Block.Column.words("rule"), Block.Column.words("phase"), Block.Column.words("judged on")), List.copyOf(rows.values())));
         }
         content.state().rulesLoosened().forEach(loosened -> blocks.add(new Block.Notice("RULE SET ASIDE", loosened.event().rule() + ": " + loosened.event().reason())));
         starts(content, blocks);
