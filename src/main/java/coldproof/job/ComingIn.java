@@ -14,10 +14,12 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * How fast this device warms up in the room: measured from logs of its coming in where there are any, else typical of its class.
@@ -101,9 +103,9 @@ record ComingIn(TimeConstant timeConstant, List<String> remarks) {
     }
 
     private static CooldownFit.Outcome outcome(Series series, Channel channel) {
-        int[] rows = java.util.stream.IntStream.range(0, series.size()).filter(row -> !Double.isNaN(series.value(channel, row))).toArray();
-        double[] seconds = java.util.Arrays.stream(rows).mapToDouble(series::seconds).toArray();
-        double[] celsius = java.util.Arrays.stream(rows).mapToDouble(row -> series.value(channel, row)).toArray();
+        int[] rows = IntStream.range(0, series.size()).filter(row -> !Double.isNaN(series.value(channel, row))).toArray();
+        double[] seconds = Arrays.stream(rows).mapToDouble(series::seconds).toArray();
+        double[] celsius = Arrays.stream(rows).mapToDouble(row -> series.value(channel, row)).toArray();
         return CooldownFit.fit(seconds, celsius, OptionalDouble.empty());
     }
 }

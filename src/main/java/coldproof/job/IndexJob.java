@@ -7,6 +7,7 @@ import coldproof.quantity.Refused;
 import coldproof.report.page.IndexPage;
 import coldproof.report.page.StudyLine;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -70,7 +71,7 @@ public final class IndexJob {
     private static List<Path> studies(Path folder) {
         try (Stream<Path> all = Files.walk(folder, DEPTH)) {
             return all.filter(Files::isDirectory).filter(path -> PlanFile.exists(path) || StudyFolder.hasJournal(path)).sorted().toList();
-        } catch (IOException | java.io.UncheckedIOException failed) {
+        } catch (IOException | UncheckedIOException failed) {
             throw new Refused(Problem.of("the folder cannot be read: " + failed.getMessage(), Place.named(folder.toString()), "a folder", "Check its name and its permissions."));
         }
     }

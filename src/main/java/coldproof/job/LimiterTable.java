@@ -7,6 +7,7 @@ import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.reason.limiter.LimiterTrial;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -84,7 +85,7 @@ final class LimiterTable {
     private Path log(Table.Row row, int trace) {
         try {
             return folder.resolve(row.text(trace));
-        } catch (java.nio.file.InvalidPathException broken) {
+        } catch (InvalidPathException broken) {
             throw new Refused(Problem.of("\"" + row.text(trace) + "\" is no file name here", table.place(row, trace), "the file name of a log", "Correct the cell."));
         }
     }

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -136,7 +137,7 @@ final class LogSafety {
      * @throws Refused if it is none of these, or cannot be true
      */
     List<String> answer(String text) {
-        if (text.toLowerCase(java.util.Locale.ROOT).startsWith(ASIDE)) {
+        if (text.toLowerCase(Locale.ROOT).startsWith(ASIDE)) {
             return aside(text.substring(ASIDE.length()).strip());
         }
         Optional<Taken> taken = reading(text);

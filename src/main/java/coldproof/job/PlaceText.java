@@ -11,6 +11,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import java.util.Locale;
 
 /** Places on the earth and moments as people write them. */
 public final class PlaceText {
@@ -35,7 +36,7 @@ public final class PlaceText {
     }
 
     private static double degrees(String text, String positive, String negative) {
-        String clean = text.strip().replaceAll("[,°]$", "").toUpperCase(java.util.Locale.ROOT);
+        String clean = text.strip().replaceAll("[,°]$", "").toUpperCase(Locale.ROOT);
         boolean turned = clean.endsWith(negative);
         String number = turned || clean.endsWith(positive) ? clean.substring(0, clean.length() - 1) : clean;
         return (turned ? -1 : 1) * QuantityText.number(number.replace("°", ""));

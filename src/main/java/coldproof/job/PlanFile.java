@@ -6,6 +6,7 @@ import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -77,7 +78,7 @@ public record PlanFile(Path file, String text, String digest, Plan plan) {
 
     private static String text(Path file, byte[] bytes) {
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(java.nio.ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         } catch (CharacterCodingException broken) {
             throw new Refused(Problem.of("the plan is not UTF-8 text", Place.named(file.toString()), "UTF-8", "Save it as UTF-8."));
         }

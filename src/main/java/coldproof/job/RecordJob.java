@@ -16,6 +16,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -188,7 +189,7 @@ public final class RecordJob {
     /** {@code {fan}} in a word becomes the trial's level of the factor fan. */
     private static String withLevels(String word, Position position) {
         String filled = word;
-        for (java.util.Map.Entry<String, String> level : position.levels().entrySet()) {
+        for (Map.Entry<String, String> level : position.levels().entrySet()) {
             filled = filled.replace("{" + level.getKey() + "}", level.getValue());
         }
         return filled;

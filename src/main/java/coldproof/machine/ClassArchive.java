@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.CodeSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -74,7 +75,7 @@ public final class ClassArchive {
     }
 
     private static boolean run(String java, Path jar, List<String> options, List<String> words) throws IOException, InterruptedException {
-        List<String> command = new java.util.ArrayList<>(List.of(java));
+        List<String> command = new ArrayList<>(List.of(java));
         command.addAll(options);
         command.addAll(List.of("-jar", jar.toString()));
         command.addAll(words);

@@ -1,6 +1,7 @@
 package coldproof.plan;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Every trial in the order to run it, and the orders it was drawn from.
@@ -8,7 +9,7 @@ import java.util.List;
  * @param positions the trials, numbered from 1
  * @param sessionOrders the set the order of sessions was drawn from, where whole sessions were ordered
  */
-public record RunSheet(List<Position> positions, java.util.Optional<Sequences> sessionOrders) {
+public record RunSheet(List<Position> positions, Optional<Sequences> sessionOrders) {
     /** Copies. */
     public RunSheet {
         positions = List.copyOf(positions);

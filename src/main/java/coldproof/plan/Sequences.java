@@ -1,6 +1,7 @@
 package coldproof.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ public record Sequences(Map<String, Integer> counts, Order order) {
 
     /** Copies, keeping the order. */
     public Sequences {
-        counts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(counts));
+        counts = Collections.unmodifiableMap(new LinkedHashMap<>(counts));
     }
 
     /** How many places there are. */

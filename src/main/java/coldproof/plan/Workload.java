@@ -1,6 +1,9 @@
 package coldproof.plan;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -11,13 +14,13 @@ import java.util.Optional;
  * @param commandByLevel program and arguments by level of the compared factor, where they differ
  * @param scorePattern regular expression with one group that finds the score in the output; none means the wall time is the score
  */
-public record Workload(String instruction, List<String> command, java.util.Map<String, List<String>> commandByLevel, Optional<String> scorePattern) {
+public record Workload(String instruction, List<String> command, Map<String, List<String>> commandByLevel, Optional<String> scorePattern) {
     /** Nothing written. */
-    public static final Workload NONE = new Workload("", List.of(), java.util.Map.of(), Optional.empty());
+    public static final Workload NONE = new Workload("", List.of(), Map.of(), Optional.empty());
 
     /** Copies. */
     public Workload {
         command = List.copyOf(command);
-        commandByLevel = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(commandByLevel));
+        commandByLevel = Collections.unmodifiableMap(new LinkedHashMap<>(commandByLevel));
     }
 }

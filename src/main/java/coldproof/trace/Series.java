@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -89,7 +90,7 @@ public final class Series {
             if (step > 2.5 * usual) {
                 count++;
                 if (count <= 5) {
-                    all.add(new TraceRemark(lines[i], String.format(java.util.Locale.ROOT, "no rows for %.1f s before this line", step)));
+                    all.add(new TraceRemark(lines[i], String.format(Locale.ROOT, "no rows for %.1f s before this line", step)));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package coldproof.trace;
 
 import coldproof.stats.series.ExponentialApproach;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -35,7 +36,7 @@ record ThermalFit(double timeConstantSeconds, double asymptoteCelsius) {
             return NONE;
         }
         double span = count == 0 ? 0 : times[count - 1] - times[0];
-        Optional<ExponentialApproach> fit = ExponentialApproach.of(java.util.Arrays.copyOf(times, count), java.util.Arrays.copyOf(values, count));
+        Optional<ExponentialApproach> fit = ExponentialApproach.of(Arrays.copyOf(times, count), Arrays.copyOf(values, count));
         return fit.filter(one -> Math.abs(one.start() - one.end()) > LEAST_RISE && one.tauError() < LEAST_CERTAIN * one.tau() && one.tau() < LONGEST_SHARE * span)
                 .map(one -> new ThermalFit(one.tau(), one.end())).orElse(NONE);
     }

@@ -22,6 +22,7 @@ import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -208,7 +209,7 @@ public final class PlanReader {
     private double share(YamlForm inner, String key, double whereNoneIsWritten, double most) {
         double percent = inner.quantity(key, Dimension.PERCENT).orElse(whereNoneIsWritten);
         if (!(percent >= SMALLEST_ERROR_PERCENT && percent <= most)) {
-            form.problem(Problem.of("`" + key + "` is " + percent + " %", inner.placeOf(key), String.format(java.util.Locale.ROOT, "from %.4f %% to ", SMALLEST_ERROR_PERCENT) + (int) most + " %", "Write such a rate."));
+            form.problem(Problem.of("`" + key + "` is " + percent + " %", inner.placeOf(key), String.format(Locale.ROOT, "from %.4f %% to ", SMALLEST_ERROR_PERCENT) + (int) most + " %", "Write such a rate."));
             return whereNoneIsWritten / 100;
         }
         return percent / 100;

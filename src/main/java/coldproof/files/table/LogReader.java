@@ -5,6 +5,7 @@ import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.trace.RowSink;
 import java.io.BufferedInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.function.LongConsumer;
 import java.util.zip.GZIPInputStream;
+import java.util.zip.ZipException;
 
 /**
  * Reads telemetry of any size from delimited text, plain or packed with gzip: first the head, from which a person or a guess says which
@@ -111,7 +113,7 @@ public final class LogReader {
             }
         } catch (NoSuchFileException missing) {
             throw refuse(file, "does not exist", "a log of telemetry", "Check the path; nothing was read.");
-        } catch (java.util.zip.ZipException | java.io.EOFException damaged) {
+        } catch (ZipException | EOFException damaged) {
             throw refuse(file, "is packed and damaged: " + damaged.getMessage(), "a whole gzip file or plain text", "Unpack it by hand and give the text.");
         } catch (IOException failure) {
             throw new UncheckedIOException("reading " + file, failure);

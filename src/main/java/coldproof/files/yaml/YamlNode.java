@@ -1,6 +1,7 @@
 package coldproof.files.yaml;
 
 import coldproof.quantity.Place;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,8 +37,8 @@ public sealed interface YamlNode {
     record Mapping(Map<String, YamlNode> entries, Map<String, Place> keyPlaces, Place place) implements YamlNode {
         /** Copies, keeping the order. */
         public Mapping {
-            entries = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(entries));
-            keyPlaces = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(keyPlaces));
+            entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+            keyPlaces = Collections.unmodifiableMap(new LinkedHashMap<>(keyPlaces));
         }
 
         @Override

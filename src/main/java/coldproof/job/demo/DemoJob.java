@@ -26,6 +26,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -144,7 +145,7 @@ public final class DemoJob {
     private static boolean isEmpty(Path folder) {
         try (var inside = Files.list(folder)) {
             return inside.findAny().isEmpty();
-        } catch (java.nio.file.NotDirectoryException file) {
+        } catch (NotDirectoryException file) {
             return false;
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);

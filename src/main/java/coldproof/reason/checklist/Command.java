@@ -1,5 +1,6 @@
 package coldproof.reason.checklist;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,7 +51,7 @@ public enum Command {
 
     /** All words. */
     public static List<String> words() {
-        return java.util.Arrays.stream(values()).map(Command::word).toList();
+        return Arrays.stream(values()).map(Command::word).toList();
     }
 
     /**

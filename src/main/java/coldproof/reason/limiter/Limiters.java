@@ -4,6 +4,7 @@ import coldproof.trace.Channel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -128,7 +129,7 @@ public final class Limiters {
         return changes.stream().filter(change -> change.to() == condition && change.kind().helpsCooling() && StudyLimits.isPowerHeld(change.from()))
                 .filter(change -> Math.abs(Quantity.POWER.between(change.from(), condition).estimate()) < Quantity.POWER.margin())
                 .map(change -> Quantity.CLOCK.between(change.from(), condition).estimate()).filter(gain -> gain > 0.002 && gain < 0.06).findFirst()
-                .map(gain -> String.format(java.util.Locale.ROOT,
+                .map(gain -> String.format(Locale.ROOT,
                         "the clock is %.1f %% higher than in poorer cooling at the same pinned power: lower leakage gives that, it is no sign of a heat limit", 100 * Math.expm1(gain)));
     }
 

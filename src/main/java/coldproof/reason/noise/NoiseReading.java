@@ -7,6 +7,7 @@ import coldproof.stats.interval.ConfidenceInterval;
 import coldproof.stats.model.DesignMatrix;
 import coldproof.stats.model.NoiseComponents;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,7 +58,7 @@ public record NoiseReading(double runCvPercent, int runDf, Interval runInterval,
         double[] logScores = study.stream().mapToDouble(trial -> Math.log(trial.score())).toArray();
         int[] session = indices(study.stream().map(NoiseTrial::session).toList());
         int[] condition = indices(study.stream().map(NoiseTrial::condition).toList());
-        int conditions = 1 + java.util.Arrays.stream(condition).max().orElse(0);
+        int conditions = 1 + Arrays.stream(condition).max().orElse(0);
         DesignMatrix effects = DesignMatrix.intercept(study.size());
         if (conditions > 1) {
             effects = effects.withFactor("condition", condition, conditions);

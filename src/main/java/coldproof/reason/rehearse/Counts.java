@@ -3,6 +3,7 @@ package coldproof.reason.rehearse;
 import coldproof.reason.verdict.Decision;
 import coldproof.reason.verdict.ManyLooks;
 import coldproof.reason.verdict.Word;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -100,8 +101,8 @@ public record Counts(long studies, Map<Decision, Long> decisions, Map<Word, Long
             for (Word word : Word.values()) {
                 byWord.put(word, words[word.ordinal()]);
             }
-            long studies = java.util.Arrays.stream(decisions).sum();
-            return new Counts(studies, byDecision, byWord, same, wrong, java.util.Arrays.stream(endedAt).boxed().toList());
+            long studies = Arrays.stream(decisions).sum();
+            return new Counts(studies, byDecision, byWord, same, wrong, Arrays.stream(endedAt).boxed().toList());
         }
     }
 }

@@ -1,5 +1,7 @@
 package coldproof.reason.safety;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -12,7 +14,7 @@ import java.util.Map;
 public record Caution(SafetyRule rule, Phase phase, Map<Reading, Value> decided) {
     /** Copies, keeping the order. */
     public Caution {
-        decided = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(decided));
+        decided = Collections.unmodifiableMap(new LinkedHashMap<>(decided));
     }
 
     /** How much it asks. */

@@ -8,11 +8,14 @@ import coldproof.stats.model.Pairs;
 import coldproof.stats.model.TwoGroups;
 import coldproof.stats.model.WithinSessions;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Tests the change in its stratum. The stratum fixes the error: session means for a factor set once a session, trials inside sessions for one
@@ -124,7 +127,7 @@ final class Analyst {
         }
         Map<Integer, Map<List<String>, Integer>> bySession = new LinkedHashMap<>();
         for (int i = 0; i < session.length; i++) {
-            bySession.computeIfAbsent(session[i], s -> new java.util.HashMap<>()).merge(trials.get(i).adjust(), 1, Integer::sum);
+            bySession.computeIfAbsent(session[i], s -> new HashMap<>()).merge(trials.get(i).adjust(), 1, Integer::sum);
         }
         return bySession.values().stream().distinct().count() == 1;
     }
@@ -150,7 +153,7 @@ final class Analyst {
 
     /** The trials of whole pairs. */
     List<Observation> pairedTrials() {
-        return arrangement.pairs().stream().flatMap(java.util.Arrays::stream).toList();
+        return arrangement.pairs().stream().flatMap(Arrays::stream).toList();
     }
 
     private static WithinSessions.Prepared prepared(List<Observation> trials, int[] level, int[] session) {
@@ -180,7 +183,7 @@ final class Analyst {
         List<double[]> groups = new ArrayList<>();
         for (int each = 0; each < 2; each++) {
             int of = each;
-            groups.add(java.util.stream.IntStream.range(0, logScores.length).filter(i -> level[i] == of).mapToDouble(i -> logScores[i]).toArray());
+            groups.add(IntStream.range(0, logScores.length).filter(i -> level[i] == of).mapToDouble(i -> logScores[i]).toArray());
         }
         return analysis(TwoGroups.pooled(groups.get(0), groups.get(1)), "two-group t test on log scores");
     }

@@ -8,6 +8,7 @@ import coldproof.stats.model.NoiseComponents;
 import coldproof.stats.model.SessionMeans;
 import coldproof.stats.model.WithinSessions;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -98,7 +99,7 @@ final class BetweenSessions {
     }
 
     private static double spread(double[] values) {
-        return java.util.Arrays.stream(values).max().orElse(0) - java.util.Arrays.stream(values).min().orElse(0);
+        return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
     }
 
     /** A trial of each session, in the order sessions appear. */

@@ -1,6 +1,7 @@
 package coldproof.reason.verdict;
 
 import coldproof.stats.series.MannKendall;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +23,7 @@ record Drift(double logChange, double hidden, double regressionP, double signsP)
      */
     static Drift of(double[] scores, double[][] columns, double[] places, List<double[]> runs) {
         Optional<AddedColumn> line = AddedColumn.of(scores, columns, places);
-        double span = 2 * java.util.Arrays.stream(places).max().orElse(0);
+        double span = 2 * Arrays.stream(places).max().orElse(0);
         return line.map(found -> new Drift(found.slope() * span, found.largest() * span, found.p(), MannKendall.ofRuns(runs).p())).orElse(NOT_SEEN);
     }
 

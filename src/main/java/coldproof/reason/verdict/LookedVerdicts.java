@@ -10,6 +10,7 @@ import coldproof.stats.sequential.SequentialBoundary;
 import coldproof.stats.sequential.StagewiseInference;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -94,7 +95,7 @@ public final class LookedVerdicts {
     private Optional<Estimate> weakest(List<Observation> seen) {
         List<Optional<Estimate>> all = questions.stream().map(question -> new Verdicts(question, seen, orders, chance).estimate()).toList();
         return all.stream().anyMatch(Optional::isEmpty) ? Optional.empty()
-                : all.stream().map(Optional::get).min(java.util.Comparator.comparingDouble(Estimate::degreesOfFreedom));
+                : all.stream().map(Optional::get).min(Comparator.comparingDouble(Estimate::degreesOfFreedom));
     }
 
     private List<Compared> judged(LookBounds bounds, List<LookPoint> taken) {

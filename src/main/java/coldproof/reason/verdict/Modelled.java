@@ -3,6 +3,7 @@ package coldproof.reason.verdict;
 import coldproof.stats.model.DesignMatrix;
 import coldproof.stats.model.LeastSquares;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -77,7 +78,7 @@ final class Modelled {
         modelled.scores = whole.stream().mapToDouble(both -> LogScores.of(both[1], question.better()) - LogScores.of(both[0], question.better())).toArray();
         modelled.run = new int[whole.size()];
         double[] ones = new double[whole.size()];
-        java.util.Arrays.fill(ones, 1);
+        Arrays.fill(ones, 1);
         modelled.columns = new double[][] {ones};
         whole.forEach(both -> modelled.names.add("pair " + both[0].pair() + " (" + both[0].score() + ", " + both[1].score() + ")"));
         return modelled;
@@ -114,7 +115,7 @@ final class Modelled {
     }
 
     double[][] columnsWith(double[] column) {
-        double[][] more = java.util.Arrays.copyOf(columns, columns.length + 1);
+        double[][] more = Arrays.copyOf(columns, columns.length + 1);
         more[columns.length] = column;
         return more;
     }
@@ -149,7 +150,7 @@ final class Modelled {
         int start = 0;
         for (int i = 1; i <= run.length; i++) {
             if (i == run.length || run[i] != run[start]) {
-                runs.add(java.util.Arrays.copyOfRange(values, start, i));
+                runs.add(Arrays.copyOfRange(values, start, i));
                 start = i;
             }
         }

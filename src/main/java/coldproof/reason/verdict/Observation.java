@@ -1,5 +1,6 @@
 package coldproof.reason.verdict;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -30,7 +31,7 @@ public record Observation(String level, String session, double order, String pai
 
     /** The same trial with one more covariate. */
     public Observation withCovariate(double value) {
-        List<Double> more = new java.util.ArrayList<>(covariates);
+        List<Double> more = new ArrayList<>(covariates);
         more.add(value);
         return new Observation(level, session, order, pair, adjust, more, score);
     }

@@ -8,6 +8,7 @@ import coldproof.stats.randomisation.RandomisationResult;
 import coldproof.stats.randomisation.RandomisationTest;
 import coldproof.stats.randomisation.Restriction;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -142,7 +143,7 @@ public final class RunOrders {
     /** The orders in blocks of a lot-drawn order and its mirror image; empty where the order that was run is none of them. */
     private static Optional<List<boolean[]>> mirrored(boolean[] observed) {
         List<boolean[]> orders = observed.length % 2 == 1 ? List.of() : DrawnOrders.mirrored(observed.length);
-        return orders.stream().anyMatch(order -> java.util.Arrays.equals(order, observed)) ? Optional.of(orders) : Optional.empty();
+        return orders.stream().anyMatch(order -> Arrays.equals(order, observed)) ? Optional.of(orders) : Optional.empty();
     }
 
     private Optional<RandomisationTest> pairs(Question question, Arrangement arrangement) {

@@ -3,9 +3,12 @@ package coldproof.reason.verdict;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.stats.model.Estimate;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 
@@ -74,7 +77,7 @@ public final class Verdicts {
 
     /** Whether scores of one condition are all the same, but for rounding in their logarithms. */
     private boolean isWithoutNoise(Analysis analysis) {
-        double largest = java.util.Arrays.stream(LogScores.of(arrangement.trials(), question.better())).map(Math::abs).max().orElse(0);
+        double largest = Arrays.stream(LogScores.of(arrangement.trials(), question.better())).map(Math::abs).max().orElse(0);
         return analysis.estimate().standardError() <= ROUNDING * Math.max(1, largest);
     }
 
@@ -110,7 +113,7 @@ public final class Verdicts {
     }
 
     private MoreNeeded oneSessionMore() {
-        return new MoreNeeded(java.util.OptionalInt.of(1), java.util.OptionalInt.empty(),
+        return new MoreNeeded(OptionalInt.of(1), OptionalInt.empty(),
                 "at least 1 more session of a level that has one; then it can be said how many settle it");
     }
 
@@ -167,7 +170,7 @@ public final class Verdicts {
     }
 
     private List<Check> checks(Analysis analysis) {
-        List<Check> checks = new java.util.ArrayList<>(Checks.of(question, stratum, arrangement));
+        List<Check> checks = new ArrayList<>(Checks.of(question, stratum, arrangement));
         analysis.carried().map(Checks::carried).ifPresent(checks::add);
         return checks;
     }

@@ -2,6 +2,7 @@ package coldproof.report.json;
 
 import coldproof.quantity.Interval;
 import java.io.StringWriter;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,7 +83,7 @@ public final class JsonObject {
 
     /** The members, in order. */
     public Map<String, Object> members() {
-        return java.util.Collections.unmodifiableMap(members);
+        return Collections.unmodifiableMap(members);
     }
 
     /** The document on one line, without a line end. */

@@ -10,6 +10,7 @@ import coldproof.report.plot.Plot;
 import coldproof.report.text.Figures;
 import coldproof.report.text.VerdictFacts;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -46,7 +47,7 @@ final class EffectPlot {
             marks.add(new Mark.Reach(row, interval.low(), effect(one), interval.high(), Mark.Along.X, levels.ink(one.question().against()), Mark.Weight.FINE));
         }
         List<String> upward = new ArrayList<>(names);
-        java.util.Collections.reverse(upward);
+        Collections.reverse(upward);
         return Optional.of(new Plot("The change, with what it could be", description(known, content), Axis.percent("change, more is better", low - room, high + room),
                 Axis.places("", upward.stream().map(EffectPlot::shortened).toList(), 30), marks, keys(known, levels, content), ABOVE_AND_BELOW + EACH * known.size()));
     }

@@ -2,6 +2,7 @@ package coldproof.report.plot;
 
 import coldproof.report.markup.Markup;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Draws a plot into a page. Colours come from the page's rules of appearance (see {@link PlotRules}); without them it is black on white. */
 public final class SvgPlot {
@@ -74,7 +75,7 @@ public final class SvgPlot {
     private List<Axis.Mark> spaced(List<Axis.Mark> marks) {
         for (int every = 1; every < marks.size(); every++) {
             int step = every;
-            List<Axis.Mark> kept = java.util.stream.IntStream.range(0, marks.size()).filter(i -> i % step == 0).mapToObj(marks::get).toList();
+            List<Axis.Mark> kept = IntStream.range(0, marks.size()).filter(i -> i % step == 0).mapToObj(marks::get).toList();
             if (fits(kept)) {
                 return kept;
             }

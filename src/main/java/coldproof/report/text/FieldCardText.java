@@ -10,6 +10,7 @@ import coldproof.reason.safety.SafetyLevel;
 import coldproof.reason.safety.Value;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** The card to print and take along: one page of at most 66 lines and 80 columns, no colour, every line to tick off in its part of the job. */
@@ -85,7 +86,7 @@ public final class FieldCardText {
                 }
             }
             if (!here.isEmpty()) {
-                out.append(phase.title().toUpperCase(java.util.Locale.ROOT)).append('\n');
+                out.append(phase.title().toUpperCase(Locale.ROOT)).append('\n');
                 here.forEach(caution -> out.append(mark(caution.level())).append(caution.rule().card()).append('\n'));
             }
         }
