@@ -85,7 +85,15 @@ final class Analyst {
 
     private Analysis betweenSessions() {
         BetweenSessions.Tested tested = between().test();
-        return analysis(tested.estimate(), tested.method() + adjusted());
+        String method = tested.method() + adjusted();
+        return tested.fit().map(fit -> new Analysis(tested.estimate(), method, OptionalDouble.of(Math.sqrt(fit.sessionVariance())),
+                OptionalDouble.of(Math.sqrt(fit.runVariance())))).orElseGet(() -> analysis(tested.estimate(), method));
+    }
+
+    /** The difference of session means, whatever it is worth; empty where another factor was set once a session too. */
+    OptionalDouble differenceOfSessions() {
+        BetweenSessions sessions = between();
+        return sessions.adjusts() ? OptionalDouble.empty() : OptionalDouble.of(LogScores.mean(sessions.means().against()) - LogScores.mean(sessions.means().baseline()));
     }
 
     private BetweenSessions between() {

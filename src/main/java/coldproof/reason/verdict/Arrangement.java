@@ -54,6 +54,9 @@ final class Arrangement {
         if (hasPairs()) {
             return Stratum.PAIRS;
         }
+        if (trials.isEmpty() && question.change().equals(Optional.of(Change.PER_SESSION))) {
+            return Stratum.BETWEEN_SESSIONS; // what it will be tested against is known before the first trial
+        }
         if (!hasSessions()) {
             return Stratum.TRIALS;
         }

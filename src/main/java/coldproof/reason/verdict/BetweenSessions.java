@@ -46,8 +46,16 @@ final class BetweenSessions {
         }
     }
 
-    /** A test and how it was made. */
-    record Tested(Estimate estimate, String method) {}
+    /**
+     * A test and how it was made.
+     *
+     * @param fit the mixed model it rests on, whose variances are then the noise; empty where it rests on session means
+     */
+    record Tested(Estimate estimate, String method, Optional<MixedModelFit> fit) {
+        Tested(Estimate estimate, String method) {
+            this(estimate, method, Optional.empty());
+        }
+    }
 
     private boolean constant(int factor) {
         Map<Integer, String> label = new HashMap<>();
@@ -141,6 +149,11 @@ final class BetweenSessions {
         return IntStream.of(oneOfEach()).mapToDouble(i -> level[i] == 1 ? against[next[1]++] : baseline[next[0]++]).toArray();
     }
 
+    /** Whether something else that was set once a session is adjusted for. */
+    boolean adjusts() {
+        return !ofSessions.isEmpty();
+    }
+
     /** Every condition inside a session weighs the same; every trial does, where a session lacks a condition. */
     SessionMeans means() {
         boolean[] isAgainst = new boolean[level.length];
@@ -165,7 +178,7 @@ final class BetweenSessions {
             }
             return Optional.of(fit.sessionVariance() == 0 ? withoutSessionNoise(fit, effects, contrast)
                     : new Tested(fit.kenwardRoger(contrast).withDegreesOfFreedomAtMost(fit.sessionDegreesOfFreedom()),
-                            "mixed model of log scores with a session intercept (REML, Kenward-Roger)"));
+                            "mixed model of log scores with a session intercept (REML, Kenward-Roger)", Optional.of(fit)));
         } catch (IllegalArgumentException notEnough) {
             return Optional.empty(); // documented: no degrees of freedom within sessions, or conditions that cannot be told apart
         }
@@ -182,6 +195,6 @@ final class BetweenSessions {
         double byTrials = Math.sqrt(perVariance * NoiseComponents.of(logScores, effects, session).sessionMeanSquare());
         double error = Math.max(byTrials, onMeans(true).standardError());
         return new Tested(Estimate.of(found.logDifference(), error, fit.sessionDegreesOfFreedom()),
-                "mixed model of log scores (REML), which sees no session noise: judged by the spread of sessions all the same");
+                "mixed model of log scores (REML), which sees no session noise: judged by the spread of sessions all the same", Optional.of(fit));
     }
 }

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param atLeastMatters whether the change is at least what matters
  * @param reason why the data cannot carry a verdict, in a sentence; empty when they can
  * @param estimate the change and its test; empty when there is none
+ * @param bare the change as it came out, where there is no test of it; empty where there is one, or it cannot be told from something else
  * @param interval of the log change at 1 - false alarm
  * @param equivalence of the log change at 1 - 2 false alarm
  * @param method how it was tested, in words
@@ -27,7 +28,7 @@ import java.util.OptionalDouble;
  * @param carried noise from elsewhere that it was judged by
  */
 public record Verdict(Word word, Decision decision, AtLeastMatters atLeastMatters, String reason, Optional<Change> estimate,
-        Optional<Interval> interval, Optional<Interval> equivalence, String method, Stratum stratum, List<Integer> sessions, List<Integer> trials,
+        Optional<Bare> bare, Optional<Interval> interval, Optional<Interval> equivalence, String method, Stratum stratum, List<Integer> sessions, List<Integer> trials,
         OptionalDouble sessionCvPercent, OptionalDouble runCvPercent, Optional<Randomisation> randomisation, MoreNeeded moreNeeded,
         List<Check> checks, Optional<CarriedNoise> carried) {
     /**
@@ -41,6 +42,14 @@ public record Verdict(Word word, Decision decision, AtLeastMatters atLeastMatter
      * @param metricChangePercent the change of the metric itself, percent
      */
     public record Change(double log, double standardError, double degreesOfFreedom, double t, double p, double metricChangePercent) {}
+
+    /**
+     * A change that nothing judges.
+     *
+     * @param log natural log of the ratio, positive is better
+     * @param metricChangePercent the change of the metric itself, percent
+     */
+    public record Bare(double log, double metricChangePercent) {}
 
     /** Copies. */
     public Verdict {

@@ -3,6 +3,7 @@ package coldproof.reason.verdict;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.stats.model.Estimate;
+import coldproof.stats.model.NoiseComponents;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -133,11 +134,19 @@ public final class Verdicts {
     private Verdict cannotCarry(String reason, MoreNeeded moreNeeded, Ruler ruler) {
         Optional<Analysis> analysis = shown();
         Optional<Interval> none = Optional.empty();
-        return new Verdict(Word.UNDECIDED, Decision.UNDECIDED, AtLeastMatters.NO, reason, analysis.map(a -> change(a.estimate())),
+        OptionalDouble bareLog = analysis.isPresent() ? OptionalDouble.empty() : BareChange.of(question, arrangement, stratum);
+        Optional<Verdict.Bare> bare = bareLog.isEmpty() ? Optional.empty() : Optional.of(new Verdict.Bare(bareLog.getAsDouble(), metricPercent(bareLog.getAsDouble())));
+        return new Verdict(Word.UNDECIDED, Decision.UNDECIDED, AtLeastMatters.POSSIBLE, reason, analysis.map(a -> change(a.estimate())), bare,
                 analysis.map(a -> ruler.interval(a.estimate())).or(() -> none), analysis.map(a -> ruler.equivalence(a.estimate())).or(() -> none),
                 analysis.map(Analysis::method).orElse("none: " + reason), stratum, sessions(), trials(), percent(analysis.map(Analysis::sessionLogSd)),
-                percent(analysis.map(Analysis::runLogSd)), Optional.empty(), moreNeeded,
+                percent(analysis.map(Analysis::runLogSd).or(() -> bare.map(change -> runLogSd()))), Optional.empty(), moreNeeded,
                 analysis.isPresent() ? checks(analysis.get()) : List.of(), analysis.flatMap(Analysis::carried));
+    }
+
+    /** The noise from run to run that trials of one condition in one session show, though nothing can be judged by it. */
+    private OptionalDouble runLogSd() {
+        Optional<NoiseComponents> noise = stratum == Stratum.PAIRS ? Optional.empty() : new Analyst(question, arrangement).noise();
+        return noise.filter(found -> found.runLogSd() > ROUNDING).map(found -> OptionalDouble.of(found.runLogSd())).orElse(OptionalDouble.empty());
     }
 
     private Optional<Analysis> shown() {
@@ -164,7 +173,7 @@ public final class Verdicts {
         Decision decision = word.decision(question.claim(), interval, question.margin());
         Optional<Randomisation> randomisation = orders.test(question, stratum, arrangement, chance);
         MoreNeeded more = decision == Decision.UNDECIDED ? Shortfall.of(question, stratum, arrangement, analysis, ruler) : MoreNeeded.NOTHING;
-        return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), "", Optional.of(change(estimate)), Optional.of(interval),
+        return new Verdict(word, decision, AtLeastMatters.of(interval, question.margin()), "", Optional.of(change(estimate)), Optional.empty(), Optional.of(interval),
                 Optional.of(equivalence), analysis.method(), stratum, sessions(), trials(), percent(Optional.of(analysis.sessionLogSd())),
                 percent(Optional.of(analysis.runLogSd())), randomisation, more, checks(analysis, randomisation), analysis.carried());
     }
@@ -182,9 +191,12 @@ public final class Verdicts {
     }
 
     private Verdict.Change change(Estimate estimate) {
-        double metricLog = question.better().sign() * estimate.logDifference();
         return new Verdict.Change(estimate.logDifference(), estimate.standardError(), estimate.degreesOfFreedom(), estimate.t(), estimate.p(),
-                LogRatio.toPercent(metricLog));
+                metricPercent(estimate.logDifference()));
+    }
+
+    private double metricPercent(double log) {
+        return LogRatio.toPercent(question.better().sign() * log);
     }
 
     private static OptionalDouble percent(Optional<OptionalDouble> logSd) {

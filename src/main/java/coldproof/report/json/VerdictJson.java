@@ -39,7 +39,7 @@ public final class VerdictJson {
     public static JsonObject of(Verdict verdict, List<String> deviations) {
         JsonObject json = new JsonObject().put("verdict", verdict.word().code()).put("decision", verdict.decision().code())
                 .put("atLeastMatters", verdict.atLeastMatters().code());
-        change(json, verdict.estimate());
+        change(json, verdict);
         json.put("interval", verdict.interval().map(VerdictJson::percent));
         json.put("equivalenceInterval", verdict.equivalence().map(VerdictJson::percent));
         json.put("method", verdict.method()).put("stratum", verdict.stratum().words());
@@ -54,14 +54,16 @@ public final class VerdictJson {
         return json.put("reason", verdict.reason().isEmpty() ? null : verdict.reason());
     }
 
-    private static void change(JsonObject json, Optional<Verdict.Change> change) {
-        if (change.isEmpty()) {
-            for (String key : List.of("effectPercent", "metricChangePercent", "logEffect", "standardErrorLog", "df", "t", "p")) {
+    private static void change(JsonObject json, Verdict verdict) {
+        if (verdict.estimate().isEmpty()) {
+            Verdict.Bare bare = verdict.bare().orElse(new Verdict.Bare(Double.NaN, Double.NaN)); // written as null
+            json.put("effectPercent", LogRatio.toPercent(bare.log())).put("metricChangePercent", bare.metricChangePercent()).put("logEffect", bare.log());
+            for (String key : List.of("standardErrorLog", "df", "t", "p")) {
                 json.putNull(key);
             }
             return;
         }
-        Verdict.Change found = change.get();
+        Verdict.Change found = verdict.estimate().get();
         json.put("effectPercent", LogRatio.toPercent(found.log())).put("metricChangePercent", found.metricChangePercent()).put("logEffect", found.log())
                 .put("standardErrorLog", found.standardError()).put("df", found.degreesOfFreedom()).put("t", found.t()).put("p", found.p());
     }

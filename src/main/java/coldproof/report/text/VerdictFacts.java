@@ -38,15 +38,24 @@ public final class VerdictFacts {
         return all.facts;
     }
 
+    private List<Span> change(double log, double metricChangePercent) {
+        double effect = LogRatio.toPercent(log);
+        List<Span> spans = new ArrayList<>(List.of(Span.number("effectPercent", effect, Figures.change(effect))));
+        if (question.better() == Better.LOWER) {
+            spans.add(Span.words(" in speed; the metric itself changes by "));
+            spans.add(Span.number("metricChangePercent", metricChangePercent, Figures.change(metricChangePercent)));
+        }
+        return spans;
+    }
+
     private void estimate() {
+        verdict.bare().ifPresent(bare -> {
+            List<Span> spans = change(bare.log(), bare.metricChangePercent());
+            spans.add(Span.words(", but nothing tells how far to trust it"));
+            facts.add(new Fact("came out at", spans));
+        });
         verdict.estimate().ifPresent(change -> {
-            double effect = LogRatio.toPercent(change.log());
-            List<Span> spans = new ArrayList<>(List.of(Span.number("effectPercent", effect, Figures.change(effect))));
-            if (question.better() == Better.LOWER) {
-                spans.add(Span.words(" in speed; the metric itself changes by "));
-                spans.add(Span.number("metricChangePercent", change.metricChangePercent(), Figures.change(change.metricChangePercent())));
-            }
-            facts.add(new Fact("estimate", spans));
+            facts.add(new Fact("estimate", change(change.log(), change.metricChangePercent())));
             verdict.interval().ifPresent(interval -> facts.add(new Fact(level(interval) + " interval", range("interval", interval))));
             verdict.equivalence().ifPresent(interval -> {
                 List<Span> range = new ArrayList<>(range("equivalenceInterval", interval));

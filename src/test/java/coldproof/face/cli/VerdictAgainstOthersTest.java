@@ -95,4 +95,19 @@ class VerdictAgainstOthersTest {
         assertEquals(2, json.get("df").asDouble());
         assertEquals("between sessions", json.get("stratum").asString());
     }
+
+    /** The variances beside a verdict by the mixed model are that model's: R 4.2.2, lme4 1.1-31, {@code lmer(log(score) ~ ambient * fan + (1 | session))}. */
+    @Test
+    void noiseIsThatOfTheModelItWasJudgedBy() throws IOException {
+        Path file = folder.resolve("split-plot-data.csv");
+        try (InputStream in = DataTable.class.getResourceAsStream("model/split-plot-data.csv")) {
+            Files.write(file, in.readAllBytes());
+        }
+        Call call = Call.of("verdict", "--json", "--trials", file.toString(), "--where", "experiment=unbal", "--metric", "score", "--better", "higher",
+                "--factor", "ambient", "--baseline", "room", "--against", "chilled", "--session", "session", "--adjust-for", "fan");
+        JsonNode json = new JsonMapper().readTree(call.out());
+        assertTrue(json.get("method").asString().contains("REML"), json.toString());
+        assertEquals(100 * Math.sqrt(Math.expm1(6.1714847775602119e-05)), json.get("components").get("sessionCv").asDouble(), 1e-7);
+        assertEquals(100 * Math.sqrt(Math.expm1(0.00016259615686820607)), json.get("components").get("runCv").asDouble(), 1e-7);
+    }
 }

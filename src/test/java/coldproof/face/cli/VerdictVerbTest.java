@@ -55,6 +55,13 @@ class VerdictVerbTest {
             JsonNode json = verdict(oneSessionOfEach(), ExitStatus.UNDECIDED, words);
             assertEquals("undecided", json.get("verdict").asString());
             assertTrue(json.get("method").asString().contains("only one session"), json.toString());
+            assertEquals(100 * Math.expm1(json.get("logEffect").asDouble()), json.get("effectPercent").asDouble(), 1e-9);
+            assertEquals(6, json.get("effectPercent").asDouble(), 0.5, "53.5 against 50.5, but for the scatter");
+            assertEquals("possible", json.get("atLeastMatters").asString());
+            for (String none : new String[] {"standardErrorLog", "df", "t", "p", "interval", "equivalenceInterval"}) {
+                assertTrue(json.get(none).isNull(), none);
+            }
+            assertTrue(json.get("components").get("sessionCv").isNull() && json.get("components").get("runCv").asDouble() > 0, json.toString());
         }
     }
 
@@ -93,5 +100,16 @@ class VerdictVerbTest {
         Call call = Call.of("verdict", "--trials", file.toString(), "--metric", "rate", "--better", "higher", "--factor", "fan", "--baseline", "a", "--false-alarm",
                 "0,05 %");
         assertTrue(call.out().contains("  99.95 % interval ") && call.out().contains("  99.9 % interval "), call.out());
+    }
+
+    @Test
+    void aChangeWithoutNoiseIsToldThoughItIsNotJudged() throws IOException {
+        JsonNode still = verdict("ambient,rate\nroom,50\nchilled,51\nroom,50\nchilled,51\n", ExitStatus.UNDECIDED, "--better", "lower");
+        assertEquals(100 * (50.0 / 51 - 1), still.get("effectPercent").asDouble(), 1e-9);
+        assertEquals(2, still.get("metricChangePercent").asDouble(), 1e-9);
+        assertTrue(still.get("components").get("runCv").isNull(), still.toString());
+        JsonNode mixed = verdict("ambient,rate,day\nroom,50,1\nchilled,51,2\nroom,50.5,1\nchilled,51.1,2\n", ExitStatus.UNDECIDED, "--better", "higher",
+                "--session", "day", "--change", "trial");
+        assertTrue(mixed.get("effectPercent").isNull(), "the change lies together with the day");
     }
 }
