@@ -1,11 +1,16 @@
 package coldproof.report.text;
 
+import java.util.Set;
+
 /** Breaks text into lines that fit. */
 public final class Wrap {
     /** Width to write for where the terminal's is not known. */
     public static final int USUAL_COLUMNS = 80;
     private static final int FEWEST_COLUMNS = 20; // below, every other word would be cut
     private static final int MOST_COLUMNS = 120; // longer lines are hard to follow
+
+    private static final Set<String> UNITS = Set.of("%", "°C", "K", "W", "Wh", "kWh", "J", "s", "ms", "min", "h", "d", "Hz", "MHz", "GHz", "m/s", "km/h", "m", "mm", "V",
+            "A", "mA", "rpm", "MB", "GB", "MiB", "W/m²", "frames/s");
 
     private Wrap() {}
 
@@ -19,10 +24,7 @@ public final class Wrap {
         int room = Math.max(Math.min(10, columns), columns - indent.length());
         String rest = text.strip();
         while (rest.length() > room) {
-            int cut = rest.lastIndexOf(' ', room);
-            if (cut <= 0) {
-                cut = rest.indexOf(' ', room);
-            }
+            int cut = cut(rest, room);
             if (cut <= 0) {
                 break;
             }
@@ -30,6 +32,36 @@ public final class Wrap {
             rest = rest.substring(cut + 1).stripLeading();
         }
         out.append(indent).append(rest).append('\n');
+    }
+
+    /** The last space within the room that parts nothing, the last one where that would leave half a line empty; 0 or less: none. */
+    private static int cut(String text, int room) {
+        int last = text.lastIndexOf(' ', room);
+        if (last <= 0) {
+            return text.indexOf(' ', room);
+        }
+        int cut = last;
+        while (cut > room / 2 && parts(text, cut)) {
+            cut = text.lastIndexOf(' ', cut - 1);
+        }
+        return cut > room / 2 ? cut : last;
+    }
+
+    /** Whether a break here would part a number from its unit, or either side of an equals sign from it. */
+    private static boolean parts(String text, int space) {
+        char before = text.charAt(space - 1);
+        if (before == '=' || text.startsWith("=", space + 1)) {
+            return true;
+        }
+        return before >= '0' && before <= '9' && UNITS.contains(firstWord(text, space + 1));
+    }
+
+    private static String firstWord(String text, int from) {
+        int end = from;
+        while (end < text.length() && text.charAt(end) > ' ' && ",;:.)".indexOf(text.charAt(end)) < 0) {
+            end++;
+        }
+        return text.substring(from, end);
     }
 
     /** A head and the text behind it, broken likewise; all its lines begin where the first does. */

@@ -45,4 +45,22 @@ class WrapTest {
     void onlyTheFirstLineOfAPointIsMarked() {
         assertEquals("  - no cable over\n    a path\n", text(out -> Wrap.point("no cable over a path", 18, out)));
     }
+
+    /** Common practice in setting figures: number and unit stand in one line. */
+    @Test
+    void aNumberAndItsUnitStayTogether() {
+        assertEquals("it cannot reach\n5 %, however clear\n", Wrap.at(18, "it cannot reach 5 %, however clear"));
+        assertEquals("between\n3.5 °C. Then\n", Wrap.at(12, "between 3.5 °C. Then"));
+        assertEquals("these are 12\ntrials in all\n", Wrap.at(13, "these are 12 trials in all"));
+    }
+
+    @Test
+    void anEqualsSignStaysWithBothItsSides() {
+        assertEquals("no drift\n(p = 0.748)\n", Wrap.at(12, "no drift (p = 0.748)"));
+    }
+
+    @Test
+    void whatIsKeptTogetherNeverLeavesHalfALineEmpty() {
+        assertEquals("a = b = c\n= d\n", Wrap.at(10, "a = b = c = d"));
+    }
 }
