@@ -103,11 +103,11 @@ final class EvidenceFinder {
     private void die() {
         int at = limits.dieAtLimit(condition);
         double die = StudyLimits.dieTop(condition);
-        String source = limits.dieStated() ? "the stated limit" : "the level at which it is held";
+        String limit = text(limits.dieStated() ? "the stated limit of %.1f °C" : "the %.1f °C at which heat holds it", limits.dieCelsius());
         if (at > 0) {
-            add(text("the die is at %.1f °C, %s of %.1f °C", die, source, limits.dieCelsius()), 0.97, 0.06, 0.04, 0.05, 0.3);
+            add(text("the die is at %.1f °C, as good as at %s", die, limit), 0.97, 0.06, 0.04, 0.05, 0.3);
         } else if (at < 0) {
-            add(text("the die stays %.1f K below %s of %.1f °C", limits.dieCelsius() - die, source, limits.dieCelsius()), 0.01, 0.9, 0.9, 0.9, 0.75);
+            add(text("the die stays %.1f K below %s", limits.dieCelsius() - die, limit), 0.01, 0.9, 0.9, 0.9, 0.75);
         } else if (condition.has(Channel.DIE_TEMPERATURE) && Math.abs(condition.drift(Channel.DIE_TEMPERATURE)) > 2 * StudyLimits.STILL_DIE) {
             add(text("the die is not held: it drifts by %.1f K over the last half", condition.drift(Channel.DIE_TEMPERATURE)), 0.05, 0.6, 0.6, 0.6, 0.5);
         }
