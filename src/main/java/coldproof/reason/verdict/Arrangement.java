@@ -76,13 +76,14 @@ final class Arrangement {
         return (int) sessions.values().stream().filter(session -> levels(session).contains(level)).count();
     }
 
-    /** The pairs that have a trial of each level, baseline first; of several trials of a level the last. */
+    /** The pairs that have a trial of each level, baseline first; several trials of a level stand as the last of them with their geometric mean. */
     List<Observation[]> pairs() {
-        Map<String, Observation[]> byPair = new LinkedHashMap<>();
-        for (Observation trial : trials) {
-            byPair.computeIfAbsent(trial.pair(), label -> new Observation[2])[trial.level().equals(question.against()) ? 1 : 0] = trial;
-        }
-        return byPair.values().stream().filter(both -> both[0] != null && both[1] != null).toList();
+        return new WholePairs(question, trials).pairs();
+    }
+
+    /** The trials of pairs that have both levels. */
+    List<Observation> inWholePairs() {
+        return new WholePairs(question, trials).trials();
     }
 
     int wholePairs() {

@@ -36,10 +36,13 @@ final class Checks {
     static List<Check> of(Question question, Stratum stratum, Arrangement arrangement) {
         double columns = (stratum == Stratum.PAIRS ? 0 : arrangement.sessions().size()) + 2.0;
         if (arrangement.trials().size() * columns * columns > MOST_WORK) {
-            return List.of(new Check("size", false, "So many trials and sessions are not looked at one by one; judge a part of them (--where) to have them looked at."));
+            List<Check> rows = new ArrayList<>(RowChecks.of(stratum, arrangement));
+            rows.add(new Check("size", false, "So many trials and sessions are not looked at one by one; judge a part of them (--where) to have them looked at."));
+            return rows;
         }
         Checks checks = new Checks(question, stratum, arrangement);
         List<Check> found = new ArrayList<>(OrderChecks.of(question, stratum, arrangement, checks.modelled));
+        found.addAll(RowChecks.of(stratum, arrangement));
         boolean varies = checks.fit.degreesOfFreedom() >= 2 && !checks.fit.isExact();
         if (varies) {
             found.add(checks.outliers());

@@ -208,6 +208,8 @@ public final class Verdicts {
     }
 
     private List<Integer> trials() {
-        return List.of(arrangement.of(question.baseline()).size(), arrangement.of(question.against()).size());
+        List<Observation> counted = stratum == Stratum.PAIRS ? arrangement.inWholePairs() : arrangement.trials();
+        int baseline = (int) counted.stream().filter(trial -> trial.level().equals(question.baseline())).count();
+        return List.of(baseline, counted.size() - baseline);
     }
 }

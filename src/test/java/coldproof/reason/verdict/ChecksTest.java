@@ -175,4 +175,28 @@ class ChecksTest {
     private static void count(TreeMap<String, Integer> warned, String shape, List<Check> checks) {
         checks.stream().filter(Check::warns).forEach(check -> warned.merge(shape + ": " + check.name(), 1, Integer::sum));
     }
+
+    @Test
+    void aPlaceThatStandsTwiceIsWarnedOf() {
+        List<Observation> trials = new ArrayList<>(Simulated.alternating(12, 0.02, i -> noise()));
+        assertTrue(judge(trials).checks().stream().noneMatch(check -> check.name().equals("places")));
+        trials.add(trials.get(7));
+        Check places = check(judge(trials), "places");
+        assertTrue(places.warns() && places.text().startsWith("One place"), places.text());
+    }
+
+    private static Observation paired(String level, int order, String pair, double score) {
+        return new Observation(level, "", order, pair, List.of(), score);
+    }
+
+    @Test
+    void aTrialWithoutPartnerDoesNotCountAndSeveralCountAsTheirMean() {
+        List<Observation> trials = List.of(paired("auto", 1, "a", 100), paired("maximum", 2, "a", 103), paired("maximum", 3, "b", 104), paired("auto", 4, "b", 100),
+                paired("auto", 5, "c", 101), paired("maximum", 6, "c", 102), paired("maximum", 7, "c", 106), paired("auto", 8, "d", 90));
+        Verdict verdict = judge(trials);
+        double expected = (Math.log(1.03) + Math.log(1.04) + 0.5 * (Math.log(102) + Math.log(106)) - Math.log(101)) / 3;
+        assertEquals(expected, verdict.estimate().orElseThrow().log(), 1e-12);
+        assertEquals(List.of(3, 4), verdict.trials());
+        assertEquals(2, verdict.checks().stream().filter(check -> check.name().equals("pairs") && check.warns()).count(), verdict.checks().toString());
+    }
 }
