@@ -9,6 +9,7 @@ import coldproof.stats.model.Estimate;
 import coldproof.stats.model.OneWayAnova;
 import coldproof.stats.model.WithinSessions;
 import coldproof.stats.series.Autocorrelation;
+import coldproof.stats.series.StraightLine;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -86,5 +87,16 @@ class NistTest {
         assertTrue(digits(certified.where("quantity", "B1").number("value"), slope.logDifference()) >= 11);
         assertTrue(digits(certified.where("quantity", "B1_sd").number("value"), slope.standardError()) >= 9);
         assertEquals(34, slope.degreesOfFreedom());
+    }
+
+    @Test
+    void theLineOfNorris() {
+        DataTable data = DATA.where("kind", "linear").where("dataset", "Norris");
+        DataTable certified = CERTIFIED.where("kind", "linear").where("dataset", "Norris");
+        StraightLine line = StraightLine.of(data.numbers("x_or_group"), data.numbers("y"));
+        assertTrue(digits(certified.where("quantity", "B0").number("value"), line.intercept()) >= 9);
+        assertTrue(digits(certified.where("quantity", "B1").number("value"), line.slope()) >= 11);
+        assertTrue(digits(certified.where("quantity", "B1_sd").number("value"), line.slopeError()) >= 9);
+        assertTrue(digits(certified.where("quantity", "residual_sd").number("value"), Math.sqrt(line.residualSquares() / 34)) >= 9);
     }
 }

@@ -1,9 +1,9 @@
 package coldproof.reason.limiter;
 
+import coldproof.stats.interval.Median;
 import coldproof.trace.Channel;
 import coldproof.trace.Level;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -129,13 +129,7 @@ final class Condition {
 
     /** Median over these trials of what is not NaN; NaN when nothing is left. */
     static double median(List<LimiterTrial> trials, ToDoubleFunction<LimiterTrial> value) {
-        return median(trials.stream().mapToDouble(value).toArray());
-    }
-
-    static double median(double[] values) {
-        double[] sorted = Arrays.stream(values).filter(value -> !Double.isNaN(value)).sorted().toArray();
-        int n = sorted.length;
-        return n == 0 ? Double.NaN : n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+        return Median.of(trials.stream().mapToDouble(value).toArray());
     }
 
     /**

@@ -2,6 +2,9 @@ package coldproof.reason.limiter;
 
 import coldproof.quantity.Interval;
 import coldproof.stats.distribution.StudentT;
+import coldproof.stats.interval.Moments;
+import coldproof.stats.model.Estimate;
+import coldproof.stats.model.TwoGroups;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,8 +35,8 @@ record Effect(double estimate, double error, double degreesOfFreedom, Optional<I
         }
         List<String> shared = before.keySet().stream().filter(after::containsKey).toList();
         if (shared.size() >= 2) {
-            double[] differences = shared.stream().mapToDouble(session -> mean(after.get(session)) - mean(before.get(session))).toArray();
-            return around(Elasticity.mean(differences), Math.sqrt(varianceOfMean(differences)), differences.length - 1);
+            Moments differences = Moments.of(shared.stream().mapToDouble(session -> mean(after.get(session)) - mean(before.get(session))).toArray());
+            return around(differences.mean(), differences.standardError(), differences.count() - 1);
         }
         if (shared.size() == 1) {
             return welch(array(before.get(shared.get(0))), array(after.get(shared.get(0))));
@@ -52,16 +55,12 @@ record Effect(double estimate, double error, double degreesOfFreedom, Optional<I
         return sessions;
     }
 
-    /** B. L. Welch, Biometrika 34 (1947) 28-35 (from memory): unequal variances, degrees of freedom by Satterthwaite. */
     private static Effect welch(double[] from, double[] to) {
-        double difference = Elasticity.mean(to) - Elasticity.mean(from);
         if (from.length < 2 || to.length < 2) {
-            return bare(difference);
+            return bare(Moments.of(to).mean() - Moments.of(from).mean());
         }
-        double a = varianceOfMean(from);
-        double b = varianceOfMean(to);
-        double df = a + b == 0 ? from.length + to.length - 2 : (a + b) * (a + b) / (a * a / (from.length - 1) + b * b / (to.length - 1));
-        return around(difference, Math.sqrt(a + b), df);
+        Estimate difference = TwoGroups.welch(from, to);
+        return around(difference.logDifference(), difference.standardError(), difference.degreesOfFreedom());
     }
 
     private static Effect bare(double estimate) {
@@ -77,17 +76,8 @@ record Effect(double estimate, double error, double degreesOfFreedom, Optional<I
         return new Interval(level, center - half, center + half);
     }
 
-    static double varianceOfMean(double[] values) {
-        double mean = Elasticity.mean(values);
-        double squares = 0;
-        for (double value : values) {
-            squares += (value - mean) * (value - mean);
-        }
-        return squares / (values.length - 1) / values.length;
-    }
-
     private static double mean(List<Double> values) {
-        return Elasticity.mean(array(values));
+        return Moments.of(array(values)).mean();
     }
 
     private static double[] array(List<Double> values) {

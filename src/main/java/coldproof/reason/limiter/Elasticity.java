@@ -2,6 +2,8 @@ package coldproof.reason.limiter;
 
 import coldproof.quantity.Interval;
 import coldproof.stats.distribution.StudentT;
+import coldproof.stats.interval.Moments;
+import coldproof.stats.series.StraightLine;
 import coldproof.trace.Blocks;
 import coldproof.trace.Channel;
 import java.util.ArrayList;
@@ -92,18 +94,19 @@ record Elasticity(Driver driver, double slope, double error, double degreesOfFre
     }
 
     private static Optional<Elasticity> inside(Driver driver, List<LimiterTrial> trials) {
-        List<double[]> slopes = trials.stream().map(trial -> slope(driver, trial)).filter(slope -> slope.length > 0).toList();
+        List<StraightLine> slopes = trials.stream().map(trial -> line(driver, trial)).flatMap(Optional::stream).toList();
         if (slopes.isEmpty()) {
             return Optional.empty();
         }
         if (slopes.size() == 1) {
-            return Optional.of(new Elasticity(driver, slopes.get(0)[0], 2 * slopes.get(0)[1], FEWEST_LOOPS)); // neighbouring loops resemble each other: twice the error
+            return Optional.of(new Elasticity(driver, slopes.get(0).slope(), 2 * slopes.get(0).slopeError(), FEWEST_LOOPS)); // neighbouring loops resemble each other: twice the error
         }
-        double[] all = slopes.stream().mapToDouble(slope -> slope[0]).toArray();
-        return Optional.of(new Elasticity(driver, mean(all), Math.sqrt(Effect.varianceOfMean(all)), all.length - 1));
+        Moments all = Moments.of(slopes.stream().mapToDouble(StraightLine::slope).toArray());
+        return Optional.of(new Elasticity(driver, all.mean(), all.standardError(), all.count() - 1));
     }
 
-    private static double[] slope(Driver driver, LimiterTrial trial) {
+    /** Log rate over log clock or power, loop by loop; empty where there are too few loops, or clock or power hardly changes. */
+    private static Optional<StraightLine> line(Driver driver, LimiterTrial trial) {
         double[] rates = trial.loops().rates();
         double[] ends = trial.loops().endShares();
         Blocks blocks = trial.trace().blocks();
@@ -116,28 +119,12 @@ record Elasticity(Driver driver, double slope, double error, double degreesOfFre
             x[i] = Math.log(blocks.mean(driver.channel(trial), (i == 0 ? 0 : ends[i - 1]) * length, ends[i] * length));
             y[i] = Math.log(rates[i]);
             if (!Double.isFinite(x[i]) || !Double.isFinite(y[i])) {
-                return new double[0];
+                return Optional.empty();
             }
             low = Math.min(low, x[i]);
             high = Math.max(high, x[i]);
         }
-        return rates.length < FEWEST_LOOPS || high - low < 2 * driver.leastChange ? new double[0] : leastSquares(x, y);
-    }
-
-    private static double[] leastSquares(double[] x, double[] y) {
-        int n = x.length;
-        double meanX = mean(x);
-        double meanY = mean(y);
-        double sxx = 0;
-        double sxy = 0;
-        double syy = 0;
-        for (int i = 0; i < n; i++) {
-            sxx += (x[i] - meanX) * (x[i] - meanX);
-            sxy += (x[i] - meanX) * (y[i] - meanY);
-            syy += (y[i] - meanY) * (y[i] - meanY);
-        }
-        double slope = sxy / sxx;
-        return new double[] {slope, Math.sqrt(Math.max(0, syy - slope * sxy) / (n - 2) / sxx)};
+        return rates.length < FEWEST_LOOPS || high - low < 2 * driver.leastChange ? Optional.empty() : Optional.of(StraightLine.of(x, y));
     }
 
     /** The slope between two conditions; empty where clock or power was not measured, hardly changes, or the score's change has no interval. */
@@ -145,25 +132,5 @@ record Elasticity(Driver driver, double slope, double error, double degreesOfFre
         boolean tells = Math.abs(change.estimate()) >= driver.leastChange && score.degreesOfFreedom() > 0;
         return tells ? Optional.of(new Elasticity(driver, score.estimate() / change.estimate(), score.error() / Math.abs(change.estimate()), score.degreesOfFreedom()))
                 : Optional.empty();
-    }
-
-    static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
-    }
-
-    /** Student's interval of a mean of two or more values. */
-    static Interval meanInterval(double[] values, double level) {
-        double mean = mean(values);
-        double squares = 0;
-        for (double value : values) {
-            squares += (value - mean) * (value - mean);
-        }
-        int n = values.length;
-        double half = StudentT.upperPoint((1 - level) / 2, n - 1) * Math.sqrt(squares / (n - 1) / n);
-        return new Interval(level, mean - half, mean + half);
     }
 }

@@ -1,6 +1,8 @@
 package coldproof.reason.limiter;
 
 import coldproof.quantity.Interval;
+import coldproof.stats.distribution.StudentT;
+import coldproof.stats.interval.Moments;
 import coldproof.trace.Channel;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +17,7 @@ import java.util.Optional;
  * @param fanMayChange whether the fan was not at a fixed speed, so that the true figure lies further off
  */
 public record Headroom(double airCelsius, Optional<Interval> interval, Limiter then, boolean fanMayChange) {
+    private static final double LEVEL = 0.95;
     private static final double STEADY_FAN = 0.02; // relative spread between conditions that is none
 
     /** Headroom of a condition; empty when limit, die or air are not known, or the limiter is neither heat, power nor the clock. */
@@ -32,8 +35,13 @@ public record Headroom(double airCelsius, Optional<Interval> interval, Limiter t
         if (meeting.length == 0) {
             return Optional.empty();
         }
-        Optional<Interval> interval = meeting.length < 2 ? Optional.empty() : Optional.of(Elasticity.meanInterval(meeting, 0.95));
-        return Optional.of(new Headroom(Elasticity.mean(meeting), interval, heat ? Limiter.POWER : Limiter.HEAT, fanChanges(condition, conditions)));
+        Moments air = Moments.of(meeting);
+        return Optional.of(new Headroom(air.mean(), air.count() < 2 ? Optional.empty() : Optional.of(interval(air)), heat ? Limiter.POWER : Limiter.HEAT, fanChanges(condition, conditions)));
+    }
+
+    private static Interval interval(Moments air) {
+        double half = StudentT.upperPoint((1 - LEVEL) / 2, air.count() - 1) * air.standardError();
+        return new Interval(LEVEL, air.mean() - half, air.mean() + half);
     }
 
     private static boolean fanChanges(Condition condition, List<Condition> conditions) {

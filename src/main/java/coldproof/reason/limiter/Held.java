@@ -1,5 +1,6 @@
 package coldproof.reason.limiter;
 
+import coldproof.stats.interval.Median;
 import coldproof.trace.Blocks;
 import coldproof.trace.Channel;
 import java.util.ArrayList;
@@ -53,8 +54,8 @@ record Held(double dieKelvins, double powerKelvins) {
 
     private static double spread(List<Double> values) {
         double[] all = values.stream().mapToDouble(Double::doubleValue).toArray();
-        double middle = Condition.median(all);
-        return NORMAL * Condition.median(Arrays.stream(all).map(value -> Math.abs(value - middle)).toArray());
+        double middle = Median.of(all);
+        return NORMAL * Median.of(Arrays.stream(all).map(value -> Math.abs(value - middle)).toArray());
     }
 
     Which which() {

@@ -2,6 +2,7 @@ package coldproof.report.page;
 
 import coldproof.reason.limiter.LimiterTrial;
 import coldproof.report.text.LimiterText;
+import coldproof.stats.interval.Median;
 import coldproof.trace.Channel;
 import coldproof.trace.Phase;
 import coldproof.trace.TraceSummary;
@@ -56,7 +57,7 @@ record ConditionTraces(String name, List<TraceSummary> traces, Set<Channel> pinn
 
     /** Median of what the trials sustained; NaN where it was not measured. */
     double sustained(Channel channel) {
-        return median(traces.stream().mapToDouble(trace -> trace.mean(channel).orElse(Double.NaN)));
+        return Median.of(traces.stream().mapToDouble(trace -> trace.mean(channel).orElse(Double.NaN)).toArray());
     }
 
     Curve curve(Channel channel, double longest) {
@@ -71,7 +72,7 @@ record ConditionTraces(String name, List<TraceSummary> traces, Set<Channel> pinn
             if (values.length > 0) {
                 seconds.add(from + step / 2);
                 low.add(DoubleStream.of(values).min().orElseThrow());
-                middle.add(median(DoubleStream.of(values)));
+                middle.add(Median.of(values));
                 high.add(DoubleStream.of(values).max().orElseThrow());
             }
         }
@@ -84,12 +85,6 @@ record ConditionTraces(String name, List<TraceSummary> traces, Set<Channel> pinn
         if (2 * found.size() < traces.size() || found.isEmpty()) {
             return List.of();
         }
-        return List.of(median(found.stream().mapToDouble(Phase::fromSeconds)), median(found.stream().mapToDouble(Phase::toSeconds)));
-    }
-
-    private static double median(DoubleStream values) {
-        double[] sorted = values.filter(Double::isFinite).sorted().toArray();
-        int n = sorted.length;
-        return n == 0 ? Double.NaN : n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+        return List.of(Median.of(found.stream().mapToDouble(Phase::fromSeconds).toArray()), Median.of(found.stream().mapToDouble(Phase::toSeconds).toArray()));
     }
 }

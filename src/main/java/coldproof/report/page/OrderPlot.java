@@ -5,6 +5,7 @@ import coldproof.report.plot.Ink;
 import coldproof.report.plot.Mark;
 import coldproof.report.plot.Plot;
 import coldproof.report.text.Figures;
+import coldproof.stats.series.Trend;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -30,11 +31,13 @@ final class OrderPlot {
         List<Plot.Key> keys = new ArrayList<>(levels.keys(scores.runs()));
         String drift = "There are too few trials for a trend.";
         if (left.length >= FEWEST) {
-            double[] line = line(left);
+            Trend trend = Trend.of(left);
             int last = left.length;
-            marks.add(new Mark.Line(List.of(new Mark.Place(1, line[0]), new Mark.Place(last, line[0] + line[1] * (last - 1))), Ink.GREY, Mark.Stroke.DASHED));
-            keys.add(Plot.Key.of(Plot.Sign.DASHED, Ink.GREY, "trend: " + Figures.change(line[1] * (last - 1)) + " from the first trial to the last"));
-            drift = "A straight line through all of them runs " + Figures.change(line[1] * (last - 1)) + " from the first trial to the last.";
+            String change = Figures.change(trend.slope() * (last - 1)) + " from the first trial to the last";
+            marks.add(new Mark.Line(List.of(new Mark.Place(1, trend.intercept() + trend.slope()), new Mark.Place(last, trend.intercept() + last * trend.slope())),
+                    Ink.GREY, Mark.Stroke.DASHED));
+            keys.add(Plot.Key.of(Plot.Sign.DASHED, Ink.GREY, "trend: " + change));
+            drift = "A straight line through all of them runs " + change + ".";
         }
         if (scores.runs().stream().map(Scores.Run::session).distinct().count() > 1) {
             keys.add(Plot.Key.of(Plot.Sign.DOTTED, Ink.GREY, "a new session"));
@@ -54,19 +57,5 @@ final class OrderPlot {
             }
             before = run.session();
         }
-    }
-
-    /** Least squares of the values on their place: value at the first, and slope. */
-    private static double[] line(double[] values) {
-        double middle = (values.length - 1) / 2.0;
-        double mean = DoubleStream.of(values).average().orElseThrow();
-        double products = 0;
-        double squares = 0;
-        for (int i = 0; i < values.length; i++) {
-            products += (i - middle) * (values[i] - mean);
-            squares += (i - middle) * (i - middle);
-        }
-        double slope = products / squares;
-        return new double[] {mean - slope * middle, slope};
     }
 }

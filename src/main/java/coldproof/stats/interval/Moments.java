@@ -54,6 +54,15 @@ public record Moments(int count, double mean, double sumOfSquares) {
         return sumOfSquares / (count - 1);
     }
 
+    /**
+     * Standard error of the mean of independent values, {@code sqrt(variance / count)}.
+     *
+     * @throws IllegalArgumentException if there is only one value
+     */
+    public double standardError() {
+        return Math.sqrt(variance() / count);
+    }
+
     /** Square root of {@link #variance()}. */
     public double standardDeviation() {
         return Math.sqrt(variance());

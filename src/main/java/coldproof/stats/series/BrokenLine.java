@@ -29,30 +29,15 @@ public record BrokenLine(double breakpoint, double intercept, double slopeBefore
         }
         BrokenLine best = null;
         for (int i = FEWEST - 1; i + FEWEST < n; i++) {
-            double[] left = line(Arrays.copyOfRange(x, 0, i + 1), Arrays.copyOfRange(y, 0, i + 1));
-            double[] right = line(Arrays.copyOfRange(x, i + 1, n), Arrays.copyOfRange(y, i + 1, n));
-            double meeting = (right[0] - left[0]) / (left[1] - right[1]);
+            StraightLine left = StraightLine.of(Arrays.copyOfRange(x, 0, i + 1), Arrays.copyOfRange(y, 0, i + 1));
+            StraightLine right = StraightLine.of(Arrays.copyOfRange(x, i + 1, n), Arrays.copyOfRange(y, i + 1, n));
+            double meeting = (right.intercept() - left.intercept()) / (left.slope() - right.slope());
             BrokenLine candidate = meeting > x[i] && meeting < x[i + 1]
-                    ? new BrokenLine(meeting, left[0], left[1], right[1], left[2] + right[2]) : through(x, y, x[i]);
+                    ? new BrokenLine(meeting, left.intercept(), left.slope(), right.slope(), left.residualSquares() + right.residualSquares())
+                    : through(x, y, x[i]);
             best = best == null || candidate.residualSquares < best.residualSquares ? candidate : best;
         }
         return best;
-    }
-
-    private static double[] line(double[] x, double[] y) {
-        int n = x.length;
-        double meanX = Arrays.stream(x).sum() / n;
-        double meanY = Arrays.stream(y).sum() / n;
-        double sxx = 0;
-        double sxy = 0;
-        double syy = 0;
-        for (int i = 0; i < n; i++) {
-            sxx += (x[i] - meanX) * (x[i] - meanX);
-            sxy += (x[i] - meanX) * (y[i] - meanY);
-            syy += (y[i] - meanY) * (y[i] - meanY);
-        }
-        double slope = sxy / sxx;
-        return new double[] {meanY - slope * meanX, slope, Math.max(0, syy - slope * sxy)};
     }
 
     /** The best pair of lines that meet at a given place: linear least squares in intercept and two slopes. */

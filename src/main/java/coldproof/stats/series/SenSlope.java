@@ -1,8 +1,8 @@
 package coldproof.stats.series;
 
-import coldproof.stats.Argument;
 import coldproof.stats.distribution.Normal;
 import coldproof.stats.interval.ConfidenceInterval;
+import coldproof.stats.interval.Median;
 import java.util.Arrays;
 
 /**
@@ -37,14 +37,7 @@ public record SenSlope(double slope, double intercept, ConfidenceInterval interv
         double reach = Normal.upperPoint(0.5 * (1 - level)) * Math.sqrt(variance);
         int low = (int) Math.max(0, Math.rint(0.5 * (slopes.length - reach)) - 1);
         int high = (int) Math.min(slopes.length - 1.0, Math.rint(0.5 * (slopes.length + reach)));
-        double slope = median(slopes);
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return new SenSlope(slope, median(sorted) - slope * 0.5 * (n + 1), new ConfidenceInterval(level, slopes[low], slopes[high]));
-    }
-
-    private static double median(double[] sorted) {
-        int n = Argument.atLeast("number of values", sorted.length, 1);
-        return 0.5 * (sorted[(n - 1) / 2] + sorted[n / 2]);
+        double slope = Median.ofSorted(slopes);
+        return new SenSlope(slope, Median.of(values) - slope * 0.5 * (n + 1), new ConfidenceInterval(level, slopes[low], slopes[high]));
     }
 }
