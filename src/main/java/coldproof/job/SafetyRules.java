@@ -11,14 +11,10 @@ import java.util.List;
 
 /** The safety rules that come with coldproof. */
 public final class SafetyRules {
+    /** The files they stand in, without ending, in the order of the field card. */
     private static final List<String> TOPICS = List.of("condensation", "water", "battery", "device", "mains", "person", "heat", "changes");
 
     private SafetyRules() {}
-
-    /** The files they stand in, without ending, in the order of the field card. */
-    public static List<String> topics() {
-        return TOPICS;
-    }
 
     /** All of them. */
     public static List<SafetyRule> bundled() {

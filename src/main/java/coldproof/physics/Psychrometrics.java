@@ -1,7 +1,6 @@
 package coldproof.physics;
 
 import coldproof.quantity.Celsius;
-import coldproof.quantity.Kelvins;
 import java.util.Optional;
 
 /**
@@ -27,7 +26,6 @@ public final class Psychrometrics {
     private static final double WATER_B = 243.12; // °C
     private static final double ICE_A = 22.46;
     private static final double ICE_B = 272.62; // °C
-    private static final double VAPOUR_CONSTANT = 2.16679; // g K / J: 1000 / 461.52 J/(kg K)
 
     private Psychrometrics() {}
 
@@ -96,46 +94,11 @@ public final class Psychrometrics {
         return Optional.of(new Celsius(Math.min(highest, Math.max(lowest, t))));
     }
 
-    /** Mass of water in a volume of air, in g/m³: {@code 2.16679 e / T}. */
-    public static double absoluteHumidity(Celsius air, RelativeHumidity humidity) {
-        return VAPOUR_CONSTANT * vapourPressure(air, humidity) / air.kelvin();
-    }
-
     /**
      * Relative humidity in percent of the same air brought to another temperature at constant pressure; above 100 means that it would
      * condense.
      */
     public static double relativeHumidityAt(Celsius other, Celsius air, RelativeHumidity humidity) {
         return 100 * vapourPressure(air, humidity) / saturationPressureOverWater(other);
-    }
-
-    /**
-     * Expanded uncertainty (coverage factor 2) of the dew point that the instrument's tolerance causes, in K.
-     *
-     * <p>{@code U = 2 sqrt((cT a_T / sqrt 3)^2 + (cRH a_RH / sqrt 3)^2)} with the sensitivities of the Magnus dew point and rectangular
-     * tolerances (JCGM 100, Guide to the expression of uncertainty in measurement, from memory). Near 1 %RH the linear term
-     * understates: the humidity itself is then hardly known.
-     */
-    public static Kelvins dewPointUncertainty(Celsius air, RelativeHumidity humidity, HygrometerAccuracy accuracy) {
-        double ofTemperature = dewPointPerKelvin(air, humidity) * accuracy.kelvins() / Math.sqrt(3);
-        double ofHumidity = dewPointPerPercentagePoint(air, humidity) * accuracy.percentagePoints() / Math.sqrt(3);
-        return new Kelvins(2 * Math.hypot(ofTemperature, ofHumidity));
-    }
-
-    /** Change of the dew point for 1 K of air temperature at the same relative humidity, in K/K. */
-    static double dewPointPerKelvin(Celsius air, RelativeHumidity humidity) {
-        double t = air.degrees();
-        return slope(air, humidity) * WATER_A * WATER_B / ((WATER_B + t) * (WATER_B + t));
-    }
-
-    /** Change of the dew point for one percentage point of relative humidity, in K. */
-    static double dewPointPerPercentagePoint(Celsius air, RelativeHumidity humidity) {
-        return slope(air, humidity) / humidity.percent();
-    }
-
-    /** Change of the dew point with the logarithm of the vapour pressure, in K. */
-    private static double slope(Celsius air, RelativeHumidity humidity) {
-        double x = Math.log(vapourPressure(air, humidity) / AT_ZERO);
-        return WATER_A * WATER_B / ((WATER_A - x) * (WATER_A - x));
     }
 }

@@ -15,15 +15,4 @@ public record TimeConstant(double lowSeconds, double likelySeconds, double highS
         Bounds.within("high time constant", highSeconds, lowSeconds, Double.MAX_VALUE, "s");
         Bounds.within("likely time constant", likelySeconds, lowSeconds, highSeconds, "s");
     }
-
-    /**
-     * The same body in other air movement.
-     *
-     * @param factor heat transfer there before over heat transfer here now, in [0.05, 20]; a cool-down in wind is faster than a
-     *     warm-up indoors by 2 or more (common practice)
-     */
-    public TimeConstant slowedBy(double factor) {
-        Bounds.within("factor of heat transfer", factor, 0.05, 20, "(ratio)");
-        return new TimeConstant(lowSeconds * factor, likelySeconds * factor, highSeconds * factor, measured);
-    }
 }

@@ -1,15 +1,13 @@
 package coldproof.plan;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
- * Every trial in the order to run it, and the orders it was drawn from.
+ * Every trial in the order to run it.
  *
  * @param positions the trials, numbered from 1
- * @param sessionOrders the set the order of sessions was drawn from, where whole sessions were ordered
  */
-public record RunSheet(List<Position> positions, Optional<Sequences> sessionOrders) {
+public record RunSheet(List<Position> positions) {
     /** Copies. */
     public RunSheet {
         positions = List.copyOf(positions);

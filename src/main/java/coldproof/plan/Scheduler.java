@@ -37,7 +37,7 @@ public final class Scheduler {
             int number = positions.size() + 1;
             positions.add(new Position(number, 1, number, 0, levels(Map.of(plan.compare().factor(), level))));
         }
-        return new RunSheet(positions, Optional.empty());
+        return new RunSheet(positions);
     }
 
     private List<String> alternatingOrder(Map<String, Integer> counts) {
@@ -71,13 +71,13 @@ public final class Scheduler {
                 positions.add(new Position(number, 1, number, pair + 1, levels(Map.of(plan.compare().factor(), level))));
             }
         }
-        return new RunSheet(positions, Optional.empty());
+        return new RunSheet(positions);
     }
 
     private RunSheet sessions() {
         Optional<Factor> sessionFactor = plan.sessionFactor();
-        Optional<Sequences> orders = sessionFactor.isPresent() ? Optional.of(new Sequences(plan.layout().counts(), plan.layout().order())) : Optional.empty();
-        List<String> sessionLevels = orders.isPresent() ? orders.get().draw(chance) : Collections.nCopies(plan.layout().total(), "");
+        List<String> sessionLevels = sessionFactor.isPresent() ? new Sequences(plan.layout().counts(), plan.layout().order()).draw(chance)
+                : Collections.nCopies(plan.layout().total(), "");
         List<Map<String, String>> conditions = perTrialConditions();
         List<Position> positions = new ArrayList<>();
         for (int session = 1; session <= sessionLevels.size(); session++) {
@@ -95,7 +95,7 @@ public final class Scheduler {
                 positions.add(new Position(positions.size() + 1, session, order++, 0, all.get(condition)));
             }
         }
-        return new RunSheet(positions, orders);
+        return new RunSheet(positions);
     }
 
     private List<Map<String, String>> withinSession(List<Map<String, String>> conditions) {

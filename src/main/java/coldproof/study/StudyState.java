@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -90,21 +89,5 @@ public record StudyState(long lastSequence, Optional<String> studyMark, Optional
             settled.add(trial.position());
         }
         return settled;
-    }
-
-    /**
-     * The first position of a run sheet that is neither recorded nor skipped.
-     *
-     * @param totalPositions how many positions the run sheet has, 0 or more
-     * @return in 1 to {@code totalPositions}; empty when all are settled
-     */
-    public OptionalInt nextPosition(int totalPositions) {
-        Set<Integer> settled = settled();
-        for (int position = 1; position <= totalPositions; position++) {
-            if (!settled.contains(position)) {
-                return OptionalInt.of(position);
-            }
-        }
-        return OptionalInt.empty();
     }
 }

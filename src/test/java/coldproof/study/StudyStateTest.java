@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class StudyStateTest {
@@ -59,7 +60,7 @@ class StudyStateTest {
     @Test
     void anEmptyJournalIsAStudyThatHasNotBegun() {
         assertEquals(0, state().lastSequence());
-        assertEquals(OptionalInt.of(1), state().nextPosition(4));
+        assertEquals(Set.of(), state().settled());
         assertEquals(Optional.empty(), state().planDigest());
     }
 
@@ -70,7 +71,7 @@ class StudyStateTest {
         long wrong = then(trial(2, 1, 480));
         then(new TrialUndone(wrong, "wrong key"));
         assertEquals(List.of(48.0), scores());
-        assertEquals(OptionalInt.of(2), state().nextPosition(4));
+        assertEquals(Set.of(1), state().settled());
         assertEquals(List.of(Deviation.UNDONE), deviationCodes());
     }
 
@@ -136,7 +137,7 @@ class StudyStateTest {
     void aSkippedPositionIsNotAskedForAgain() {
         then(opened(1));
         then(new TrialSkipped(1, "the fan rattled"));
-        assertEquals(OptionalInt.of(2), state().nextPosition(2));
+        assertEquals(Set.of(1), state().settled());
         assertEquals(Map.of(1, "the fan rattled"), state().skipped());
         assertEquals(List.of(Deviation.TRIAL_SKIPPED), deviationCodes());
     }
@@ -148,7 +149,7 @@ class StudyStateTest {
         then(trial(2, 1, 49));
         then(trial(1, 1, 48));
         assertEquals(Map.of(), state().skipped());
-        assertEquals(OptionalInt.empty(), state().nextPosition(2));
+        assertEquals(Set.of(1, 2), state().settled());
         assertEquals(List.of(Deviation.TRIAL_SKIPPED, Deviation.OUT_OF_ORDER), deviationCodes());
     }
 

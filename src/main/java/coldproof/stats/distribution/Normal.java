@@ -10,7 +10,6 @@ import coldproof.stats.Argument;
  */
 public final class Normal {
     private static final double ONE_OVER_ROOT_TWO_PI = 0.3989422804014326779399461;
-    private static final double HALF_LOG_TWO_PI = 0.9189385332046727417803297;
     private static final double ROOT_32 = 5.656854249492380195206755;
     private static final double BODY = 0.67448975; // upper quartile: inside it Cody's first rational function is used
     private static final double VANISHES = 38.5; // beyond it a tail is below the smallest double
@@ -50,20 +49,7 @@ public final class Normal {
         return x < 0 ? tail : 1 - tail;
     }
 
-    /**
-     * Natural logarithm of the probability of a value at or below {@code x}; finite where the probability itself underflows.
-     *
-     * @throws IllegalArgumentException if {@code x} is NaN
-     */
-    public static double logCdf(double x) {
-        Argument.number("x", x);
-        if (x > 0) {
-            return Math.log1p(-lower(-x));
-        }
-        return x > -30 ? Math.log(lower(x)) : -0.5 * x * x - HALF_LOG_TWO_PI - Math.log(inverseMills(x));
-    }
-
-    /** Density at {@code x} divided by the probability at or below {@code x}: the slope of {@link #logCdf}. Never NaN or 0 by underflow. */
+    /** Density at {@code x} divided by the probability at or below {@code x}: the slope of the logarithm of that. Never NaN or 0 by underflow. */
     static double inverseMills(double x) {
         if (x > -30) {
             return density(x) / lower(x);

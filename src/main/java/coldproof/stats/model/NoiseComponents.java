@@ -127,16 +127,6 @@ public record NoiseComponents(double runMeanSquare, int runDegreesOfFreedom, dou
     }
 
     /**
-     * Satterthwaite's degrees of freedom of the session variance, {@code (S - R)^2 / (S^2/df_S + R^2/df_R)} for mean squares S and R; 0 where the
-     * estimate is not above 0. Far below {@link #sessionDegreesOfFreedom} when the session variance is small.
-     */
-    public double sessionVarianceDegreesOfFreedom() {
-        double difference = Math.max(0, sessionVarianceUnclamped()) * trialsPerSession;
-        return difference * difference
-                / (sessionMeanSquare * sessionMeanSquare / sessionDegreesOfFreedom + runMeanSquare * runMeanSquare / runDegreesOfFreedom);
-    }
-
-    /**
      * Variance of the mean of one session, {@code v_session + v_run / trials}, with Satterthwaite's degrees of freedom from the mean squares. Where
      * the session variance is estimated as 0 the degrees of freedom stay those between sessions: the plan's, not the data's.
      *

@@ -1,6 +1,5 @@
 package coldproof.stats.model;
 
-import coldproof.stats.interval.Moments;
 
 /**
  * One number for each session, so that a factor set once a session is tested against the spread of sessions: the exact test where sessions are
@@ -128,25 +127,5 @@ public record SessionMeans(double[] baseline, double[] against, double trialsPer
     /** Welch's t test with a variance for each level; see {@link TwoGroups#welch}. */
     public Estimate welch() {
         return TwoGroups.welch(baseline, against);
-    }
-
-    /**
-     * The difference of the levels judged by noise carried in from elsewhere: the only test there is when each level has one session.
-     * {@code se^2 = (v_session + v_run / r_A) / k_A + (v_session + v_run / r_B) / k_B}, degrees of freedom by Satterthwaite from those of the noise.
-     *
-     * @throws IllegalArgumentException if a level has no session or the noise knows nothing of sessions
-     */
-    public Estimate judgedBy(NoiseComponents noise) {
-        if (baseline.length == 0 || against.length == 0) {
-            throw new IllegalArgumentException("a level has no session: " + baseline.length + " of the baseline, " + against.length
-                    + " of the other level");
-        }
-        double weightBaseline = 1.0 / baseline.length;
-        double weightAgainst = 1.0 / against.length;
-        double weight = weightBaseline + weightAgainst;
-        double trials = weight / (weightBaseline / trialsPerBaselineSession + weightAgainst / trialsPerAgainstSession);
-        VarianceEstimate one = noise.ofSessionMean(trials);
-        double difference = Moments.of(against).mean() - Moments.of(baseline).mean();
-        return Estimate.of(difference, Math.sqrt(weight * one.variance()), one.degreesOfFreedom());
     }
 }

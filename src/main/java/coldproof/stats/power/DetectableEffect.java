@@ -70,26 +70,4 @@ public final class DetectableEffect {
                 : Power.of(Claim.Equivalence.within(margin, logEffect, falseAlarm), layout, allocation) - power,
                 size + beyond * error, 0.5 * error);
     }
-
-    /**
-     * Largest true log effect at which equivalence within a symmetric margin is still shown with the wanted power.
-     *
-     * @param margin log margin above 0
-     * @param falseAlarm significance level of each of the two tests, in (0, 0.5)
-     * @param power wanted, in (0, 1)
-     * @return log effect in [0, margin)
-     * @throws IllegalArgumentException if an argument is out of range or NaN, or even no effect at all would not be shown with that power
-     */
-    public static double largestEquivalent(Layout layout, Allocation allocation, double margin, double falseAlarm, double power) {
-        Argument.between("power", power, 0, 1);
-        double atNone = Power.of(Claim.Equivalence.within(margin, 0, falseAlarm), layout, allocation);
-        if (atNone < power) {
-            throw new IllegalArgumentException("power " + power + " is above " + atNone + ", the power at no effect");
-        }
-        double atMargin = Power.of(Claim.Equivalence.within(margin, margin, falseAlarm), layout, allocation);
-        if (power <= atMargin) {
-            throw new IllegalArgumentException("power " + power + " is not above " + atMargin + ", the power at the margin");
-        }
-        return Root.between(effect -> Power.of(Claim.Equivalence.within(margin, effect, falseAlarm), layout, allocation) - power, 0, margin);
-    }
 }

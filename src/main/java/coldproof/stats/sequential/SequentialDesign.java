@@ -56,9 +56,4 @@ public record SequentialDesign(SequentialBoundary boundary, double drift, double
         }
         return mean + going * boundary.fraction(stopped.length - 1);
     }
-
-    /** Mean size over that of a study without looks. */
-    public double expectedOverFixed(double effectShare) {
-        return inflation * expectedShare(effectShare);
-    }
 }

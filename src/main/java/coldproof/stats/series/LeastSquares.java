@@ -35,12 +35,7 @@ public final class LeastSquares {
      * @param residualSquares sum of squared residuals
      * @param degreesOfFreedom values less parameters
      */
-    public record Fit(double[] parameters, double[] errors, double residualSquares, int degreesOfFreedom) {
-        /** Standard deviation of the residuals. */
-        public double residualSd() {
-            return Math.sqrt(residualSquares / degreesOfFreedom);
-        }
-    }
+    public record Fit(double[] parameters, double[] errors, double residualSquares, int degreesOfFreedom) {}
 
     /**
      * The parameters with the smallest sum of squares near a start.

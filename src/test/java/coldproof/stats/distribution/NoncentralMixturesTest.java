@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Noncentral F, noncentral chi-square and Owen's Q. */
+/** Noncentral F and Owen's Q. */
 class NoncentralMixturesTest {
     @Test
     void noncentralFAgreesWithThirtyDigitArithmetic() {
@@ -22,15 +22,6 @@ class NoncentralMixturesTest {
             Close.relative(row.number("upper"), NoncentralF.survival(x, numerator, denominator, noncentrality), 1e-11, row);
             double back = NoncentralF.quantile(row.number("lower"), numerator, denominator, noncentrality);
             Close.relative(x, back, 1e-10, row);
-        }
-    }
-
-    @Test
-    void noncentralChiSquareAgreesWithThirtyDigitArithmetic() {
-        for (ReferenceTable.Row row : ReferenceTable.read("distribution/noncentral-chi-square.csv").rows()) {
-            double x = row.number("x");
-            Close.relative(row.number("lower"), NoncentralChiSquare.cdf(x, row.number("df"), row.number("ncp")), 1e-11, row);
-            Close.relative(row.number("upper"), NoncentralChiSquare.survival(x, row.number("df"), row.number("ncp")), 1e-11, row);
         }
     }
 
@@ -51,13 +42,6 @@ class NoncentralMixturesTest {
         assertEquals(0.5149792922, NoncentralF.survival(critical, 3, 76, 80 * 0.28 * 0.28), 1e-9);
     }
 
-    /** NIST/SEMATECH e-Handbook of Statistical Methods, section 7.2.3.2: chi-square points of the sizing of a test of a variance. */
-    @ParameterizedTest
-    @CsvSource({"126.4344, 165, .0114", "129.9506, 170, .0098", "133.4625, 175, .0085"})
-    void chiSquareTailsAreThoseOfTheHandbook(double point, double df, double tail) {
-        assertEquals(tail, NoncentralChiSquare.cdf(point, df, 0), 0.00005);
-    }
-
     /** Documentation of R package PowerTOST, printed with seven digits; the longer figures by R 4.2.2 integrate. */
     @Test
     void owensQIsThatOfPublishedExamples() {
@@ -76,7 +60,6 @@ class NoncentralMixturesTest {
         assertEquals("noncentrality -1.0 is outside [0.0, 1000000.0]",
                 assertThrows(IllegalArgumentException.class, () -> NoncentralF.cdf(1, 2, 3, -1)).getMessage());
         assertThrows(IllegalArgumentException.class, () -> NoncentralF.survival(Double.NaN, 2, 3, 1));
-        assertThrows(IllegalArgumentException.class, () -> NoncentralChiSquare.cdf(1, 0, 1));
         assertThrows(IllegalArgumentException.class, () -> OwensQ.value(10, Double.NaN, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> OwensQ.value(10, 1, 1, -1));
     }

@@ -105,16 +105,4 @@ class NoiseComponentsTest {
         assertEquals(0.9, coveredRun / (double) studies, 0.019);
         assertEquals(0.9, coveredSession / (double) studies, 0.029);
     }
-
-    /** With one session a level there is no other test: the variance of each mean comes from the pilot. */
-    @Test
-    void oneSessionALevelIsJudgedByCarriedNoise() {
-        NoiseComponents noise = new NoiseComponents(1e-4, 12, 5e-4, 3, 4);
-        SessionMeans means = SessionMeans.of(new double[] {0.00, 0.01, 0.02, 0.01, 0.05, 0.06, 0.04, 0.05}, new int[] {0, 0, 0, 0, 1, 1, 1, 1},
-                new boolean[] {false, false, false, false, true, true, true, true});
-        Estimate estimate = means.judgedBy(noise);
-        assertEquals(0.04, estimate.logDifference(), 1e-15);
-        assertEquals(Math.sqrt(2 * 5e-4 / 4), estimate.standardError(), 1e-15);
-        assertEquals(3, estimate.degreesOfFreedom(), 1e-12);
-    }
 }

@@ -57,20 +57,6 @@ class PowerTest {
         }
     }
 
-    /** The reference's own double integral is good to 2e-12 absolute. */
-    @Test
-    void welchsTestAgreesWithADoubleIntegral() {
-        for (ReferenceTable.Row row : ReferenceTable.read("power/welch.csv").rows()) {
-            WelchPower.Groups groups = new WelchPower.Groups(row.number("sd1_log"), row.number("sd2_log"),
-                    new Allocation(row.count("n1"), row.count("n2")));
-            Close.relative(row.number("df_satterthwaite"), groups.degreesOfFreedom(), 1e-14, row);
-            double effect = row.number("delta_log");
-            Close.relative(row.number("power_exact"), WelchPower.exact(effect, groups, row.number("alpha"), tail(row)), 1e-10, row);
-            Close.relative(row.number("power_satterthwaite"), WelchPower.approximate(effect, groups, row.number("alpha"), tail(row)),
-                    REFERENCE, row);
-        }
-    }
-
     @Test
     void equivalenceAgreesWithThirtyDigitArithmetic() {
         for (ReferenceTable.Row row : ReferenceTable.read("power/equivalence.csv").rows()) {

@@ -148,18 +148,4 @@ class CurveTest {
         Optional<ExponentialApproach> fit = ExponentialApproach.of(times, random.doubles(100).toArray());
         assertTrue(fit.isEmpty() || !(Math.abs(fit.get().start() - fit.get().end()) > 4 * fit.get().startError()), fit::toString);
     }
-
-    /** Exact minimum over all breakpoints in another program; its digits allow 1e-9. */
-    @ParameterizedTest
-    @ValueSource(strings = {"knee", "knee_down"})
-    void aBrokenLineIsTheBestOfAll(String series) {
-        DataTable data = table("segmented-data").where("series", series);
-        DataTable expected = table("segmented-expected").where("series", series);
-        BrokenLine line = BrokenLine.of(data.numbers("second"), data.numbers("value"));
-        assertEquals(expected.where("quantity", "breakpoint").number("value"), line.breakpoint(), 1e-7);
-        assertEquals(expected.where("quantity", "intercept").number("value"), line.intercept(), 1e-7);
-        assertEquals(expected.where("quantity", "slope_before").number("value"), line.slopeBefore(), 1e-9);
-        assertEquals(expected.where("quantity", "slope_after").number("value"), line.slopeAfter(), 1e-9);
-        assertEquals(expected.where("quantity", "rss").number("value"), line.residualSquares(), 1e-7);
-    }
 }

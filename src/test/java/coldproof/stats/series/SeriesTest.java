@@ -19,7 +19,7 @@ import org.junit.jupiter.api.TestFactory;
 /** The looks at a series, against other programs and printed examples. */
 class SeriesTest {
     private static final Set<String> METHODS =
-            Set.of("lag1_autocorrelation", "mann_kendall", "sen_slope", "von_neumann", "linear_drift", "shapiro", "generalised_esd");
+            Set.of("lag1_autocorrelation", "mann_kendall", "von_neumann", "linear_drift", "shapiro", "generalised_esd");
 
     @TestFactory
     Stream<DynamicTest> agreesWithOtherPrograms() {
@@ -34,7 +34,7 @@ class SeriesTest {
         double value = Double.parseDouble(row.get("value"));
         double actual = switch (row.get("method")) {
             case "generalised_esd" -> outlier(row);
-            case "shapiro", "lag1_autocorrelation", "mann_kendall", "sen_slope", "von_neumann", "linear_drift" -> series(row);
+            case "shapiro", "lag1_autocorrelation", "mann_kendall", "von_neumann", "linear_drift" -> series(row);
             default -> groups(row);
         };
         // the two programs themselves differ by up to 4e-9 in the p of Shapiro-Wilk: same algorithm, single-precision normal points
@@ -45,7 +45,6 @@ class SeriesTest {
     private static double series(Map<String, String> row) {
         double[] values = DataTable.read("series-data.csv").where("dataset", row.get("dataset")).numbers("value");
         MannKendall trend = MannKendall.test(values);
-        SenSlope sen = SenSlope.of(values, 0.95);
         Trend line = Trend.of(values);
         return switch (row.get("method") + " " + row.get("quantity")) {
             case "lag1_autocorrelation r1" -> Autocorrelation.of(values).lagOne();
@@ -55,12 +54,8 @@ class SeriesTest {
             case "mann_kendall tau_b" -> trend.tau();
             case "mann_kendall p_exact" -> trend.p();
             case "mann_kendall p_normal" -> Math.min(1, 2 * coldproof.stats.distribution.Normal.survival(Math.abs(trend.z())));
-            case "sen_slope slope" -> sen.slope();
-            case "sen_slope intercept_median" -> sen.intercept();
-            case "sen_slope ci95_low" -> sen.interval().low();
-            case "sen_slope ci95_high" -> sen.interval().high();
-            case "von_neumann ratio" -> VonNeumann.of(values).ratio();
-            case "von_neumann p_exact_normal_low" -> VonNeumann.of(values).pLow();
+            case "von_neumann ratio" -> neighbours(values).ratio();
+            case "von_neumann p_exact_normal_low" -> neighbours(values).pLow();
             case "linear_drift slope" -> line.slope();
             case "linear_drift intercept" -> line.intercept();
             case "linear_drift slope_se" -> line.standardError();
@@ -69,6 +64,15 @@ class SeriesTest {
             case "shapiro p" -> ShapiroWilk.test(values).p();
             default -> throw new IllegalArgumentException("no check for " + row);
         };
+    }
+
+    /** With only a mean taken out the steps of residuals are von Neumann's. */
+    private static ResidualSteps neighbours(double[] values) {
+        double[] ones = new double[values.length];
+        Arrays.fill(ones, 1);
+        ResidualSteps steps = ResidualSteps.of(values, new double[][] {ones, ones}, new int[values.length]);
+        assertEquals(2, steps.expected(), 1e-9);
+        return steps;
     }
 
     private static double outlier(Map<String, String> row) {
@@ -111,7 +115,7 @@ class SeriesTest {
         assertEquals(112_728.3333, trend.variance(), 5e-5);
         assertEquals(-4.128066523, trend.z(), 5e-10);
         assertEquals(3.658263e-05, trend.p(), 5e-12);
-        assertEquals(0.9776376562, VonNeumann.of(flow).ratio(), 5e-11);
+        assertEquals(0.9776376562, neighbours(flow).ratio(), 5e-11);
         assertEquals(0.4984082, Autocorrelation.of(flow).lagOne(), 5e-8); // R acf
     }
 
@@ -147,18 +151,6 @@ class SeriesTest {
         assertEquals(20, Autocorrelation.effectiveSize(20, -0.3)); // never worth more than themselves
     }
 
-    @Test
-    void withOnlyAMeanTakenOutTheStepsOfResidualsAreVonNeumanns() {
-        double[] values = DataTable.read("series-data.csv").where("dataset", "ar30").numbers("value");
-        double[] ones = new double[values.length];
-        Arrays.fill(ones, 1);
-        ResidualSteps steps = ResidualSteps.of(values, new double[][] {ones, ones}, new int[values.length]);
-        VonNeumann plain = VonNeumann.of(values);
-        assertEquals(plain.ratio(), steps.ratio(), 1e-12);
-        assertEquals(plain.pLow(), steps.pLow(), 1e-9); // eigenvalues by iteration instead of in closed form
-        assertEquals(2, steps.expected(), 1e-9);
-    }
-
     /** 4000 simulated sets of three short runs with their means and two conditions taken out: the p value is uniform. */
     @Test
     void theStepsOfResidualsKeepTheirFalseAlarmRate() {
@@ -185,7 +177,7 @@ class SeriesTest {
 
     @Test
     void equalValuesAndShortSeriesAreRefused() {
-        assertThrows(IllegalArgumentException.class, () -> VonNeumann.of(new double[] {1, 1, 1}));
+        assertThrows(IllegalArgumentException.class, () -> neighbours(new double[] {1, 1, 1, 1}));
         assertThrows(IllegalArgumentException.class, () -> ShapiroWilk.test(new double[] {1, 2}));
         assertThrows(IllegalArgumentException.class, () -> ShapiroWilk.test(new double[] {2, 2, 2, 2}));
         assertThrows(IllegalArgumentException.class, () -> MannKendall.test(new double[] {1, Double.NaN, 2}));
@@ -201,8 +193,7 @@ class SeriesTest {
             turned[i] = values[values.length - 1 - i];
         }
         assertEquals(-MannKendall.test(values).s(), MannKendall.test(turned).s());
-        assertEquals(-SenSlope.of(values, 0.95).slope(), SenSlope.of(turned, 0.95).slope(), 1e-15);
-        assertEquals(VonNeumann.of(values).ratio(), VonNeumann.of(turned).ratio(), 1e-12);
+        assertEquals(neighbours(values).ratio(), neighbours(turned).ratio(), 1e-12);
         assertTrue(Trend.of(values).slope() < 0);
     }
 }

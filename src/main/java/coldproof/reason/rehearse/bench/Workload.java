@@ -36,10 +36,4 @@ public record Workload(double workSeconds, int loops, double leadSeconds, double
         Ranges.within("activity", activity, Double.MIN_NORMAL, 1.5);
         Ranges.within("activitySwing", activitySwing, 0, 0.5);
     }
-
-    /** The same work for another length and number of loops. */
-    public Workload lasting(double seconds, int loopCount) {
-        return new Workload(seconds, loopCount, leadSeconds, tailSeconds, rateAtHighest, rateExponent, rateCapShare, bound, activity,
-                activitySwing);
-    }
 }
