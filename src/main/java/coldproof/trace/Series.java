@@ -82,12 +82,18 @@ public final class Series {
         }
     }
 
+    /** Whether times are told in whole seconds: a row every 1.2 s then shows a step of 2 s now and then though none is missing. */
+    private boolean hasWholeSeconds() {
+        return Arrays.stream(seconds).allMatch(time -> Math.abs(time - seconds[0] - Math.rint(time - seconds[0])) < 1e-6);
+    }
+
     private int findGaps(List<TraceRemark> all) {
         int count = 0;
         double usual = samplingSeconds * rowsEach;
+        double longest = (rowsEach > 1 || hasWholeSeconds() ? 2.5 : 1.5) * usual;
         for (int i = 1; i < seconds.length; i++) {
             double step = seconds[i] - seconds[i - 1];
-            if (step > 2.5 * usual) {
+            if (step > longest) {
                 count++;
                 if (count <= 5) {
                     all.add(new TraceRemark(lines[i], String.format(Locale.ROOT, "no rows for %.1f s before this line", step)));
@@ -132,7 +138,7 @@ public final class Series {
         return samplingSeconds * rowsEach;
     }
 
-    /** How often the time between two rows was more than two and a half times the usual. */
+    /** How often the time between two rows was more than one and a half times the usual; two and a half times where times are whole seconds or rows were put together. */
     public int gaps() {
         return gaps;
     }

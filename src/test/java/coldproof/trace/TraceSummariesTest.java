@@ -189,6 +189,22 @@ class TraceSummariesTest {
     }
 
     @Test
+    void oneMissingRowIsAGapUnlessWholeSecondsMayHideIt() {
+        TraceAccumulator fine = new TraceAccumulator(MAP);
+        TraceAccumulator whole = new TraceAccumulator(MAP);
+        SplittableRandom random = new SplittableRandom(9);
+        for (int t = 1; t <= 200; t++) {
+            double[] values = {t > 10 ? 71 + random.nextDouble() : 30 + random.nextDouble(), t > 10 ? 20 : 2, t > 10 ? 99 : 2};
+            if (t != 120) {
+                fine.row(t + 1, new double[] {t + 0.1 * random.nextDouble(), values[0], values[1], values[2]});
+            }
+            whole.row(t + 1, new double[] {Math.floor(1.2 * t), values[0], values[1], values[2]}); // a row every 1.2 s
+        }
+        assertEquals(1, summarise(fine).gaps());
+        assertEquals(0, summarise(whole).gaps());
+    }
+
+    @Test
     void aSensorThatStandsStillIsTold() {
         TraceAccumulator accumulator = new TraceAccumulator(MAP);
         SplittableRandom random = new SplittableRandom(5);
