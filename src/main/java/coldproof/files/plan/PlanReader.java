@@ -215,6 +215,16 @@ public final class PlanReader {
         return percent / 100;
     }
 
+    /** A state of charge, 0 to 100 %. */
+    private OptionalDouble charge(YamlForm inner, String key) {
+        OptionalDouble percent = inner.quantity(key, Dimension.PERCENT);
+        if (percent.isPresent() && !(percent.getAsDouble() >= 0 && percent.getAsDouble() <= 100)) {
+            form.problem(Problem.of("`" + key + "` is " + percent.getAsDouble() + " %", inner.placeOf(key), "a state of charge from 0 % to 100 %", "Write such a charge."));
+            return OptionalDouble.empty();
+        }
+        return percent;
+    }
+
     private StartConditions start() {
         Optional<YamlForm> start = form.form("start");
         if (start.isEmpty()) {
@@ -222,7 +232,7 @@ public final class PlanReader {
         }
         YamlForm inner = start.get();
         OptionalDouble within = withTail(inner, "die temperature within", "of first trial", Dimension.TEMPERATURE_DIFFERENCE);
-        OptionalDouble battery = inner.quantity("battery at least", Dimension.PERCENT);
+        OptionalDouble battery = charge(inner, "battery at least");
         Optional<String> source = inner.word("power source", List.of("wall", "battery"));
         inner.finish();
         return new StartConditions(within, battery, source);
@@ -235,7 +245,7 @@ public final class PlanReader {
         }
         YamlForm inner = abort.get();
         OptionalDouble die = inner.quantity("die temperature above", Dimension.TEMPERATURE);
-        OptionalDouble battery = inner.quantity("battery below", Dimension.PERCENT);
+        OptionalDouble battery = charge(inner, "battery below");
         OptionalDouble cell = withTail(inner, "cell temperature below", "while charging", Dimension.TEMPERATURE);
         inner.finish();
         return new AbortLimits(die, battery, cell);

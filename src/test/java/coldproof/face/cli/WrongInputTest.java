@@ -115,6 +115,15 @@ class WrongInputTest {
     }
 
     @Test
+    void aChargeAboveFullIsNoCharge() throws IOException {
+        String study = folder.resolve("charged").toString();
+        Call.of("plan", "new", "--from", "chilled-air", "--study", study);
+        Path plan = folder.resolve("charged").resolve("plan.yaml");
+        Files.writeString(plan, Files.readString(plan).replace("battery at least: 40 %", "battery at least: 140 %"));
+        refused(Call.of("plan", "check", "--study", study), "`battery at least` is 140", "from 0 % to 100 %");
+    }
+
+    @Test
     void aNoteWithoutWordsAndAFolderWithoutJournal() {
         String study = folder.resolve("silent").toString();
         Call.of("plan", "new", "--from", "background-load", "--study", study);
