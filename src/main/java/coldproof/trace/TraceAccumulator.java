@@ -14,6 +14,8 @@ public final class TraceAccumulator implements RowSink {
     private static final int FIRST_ROOM = 1 << 11; // a usual trial
     private static final double HALF_DAY = 43_200; // s
     private static final double DAY = 86_400; // s
+    private static final double HOUR = 3_600; // s, by which clocks are set back at the end of summer time (common practice)
+    private static final double LONGEST_STEP = 60; // s between rows across that hour; a longer one is no sign of it
 
     private final ChannelMap map;
     private final int width;
@@ -36,7 +38,7 @@ public final class TraceAccumulator implements RowSink {
     private long lastLine;
     private double firstTime = Double.NaN;
     private double lastTime = Double.NEGATIVE_INFINITY;
-    private double days;
+    private double shift; // days and hours that the log's clock fell behind
     private final Tally backwards = new Tally("is not later than the row before: left out");
     private final Tally leftOut = new Tally("");
 
@@ -67,10 +69,15 @@ public final class TraceAccumulator implements RowSink {
 
     @Override
     public void row(long line, double[] values) {
-        double time = map.time().unit().toInside(values[0]) + days;
+        double time = map.time().unit().toInside(values[0]) + shift;
         if (time < lastTime - HALF_DAY && map.time().kind() == ColumnSample.CellKind.TIME_OF_DAY) {
-            days += DAY;
+            shift += DAY;
             time += DAY;
+        }
+        if (time <= lastTime && isSetBack(time)) {
+            shift += HOUR;
+            time += HOUR;
+            remarks.add(new TraceRemark(line, "the clock was set back by an hour before this line: taken for the end of summer time"));
         }
         rows++;
         lastLine = line;
@@ -96,6 +103,10 @@ public final class TraceAccumulator implements RowSink {
                 tallies[i].count(line, values[i + 1]);
             }
         }
+    }
+
+    private boolean isSetBack(double time) {
+        return map.time().kind() != ColumnSample.CellKind.NUMBER && time + HOUR > lastTime && time + HOUR <= lastTime + LONGEST_STEP;
     }
 
     private void openEntry(long line) {

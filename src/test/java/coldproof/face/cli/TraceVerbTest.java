@@ -66,6 +66,21 @@ class TraceVerbTest {
         }
     }
 
+    /** Clocks in the European Union went from 3:00 back to 2:00 on 25 October 2026 (Directive 2000/84/EC, article 3: the last Sunday of October). */
+    @Test
+    void theHourThatSummerTimeGivesBackLosesNoRow() throws IOException {
+        StringBuilder text = new StringBuilder("time,die_c,power_w\n");
+        for (int t = 0; t < 200; t++) {
+            int clock = 2 * 3600 + 58 * 60 + t - (t < 120 ? 0 : 3600);
+            text.append(String.format(java.util.Locale.ROOT, "2026-10-25 %02d:%02d:%02d,%d,%d%n", clock / 3600, clock / 60 % 60, clock % 60, t > 10 ? 70 : 30, t > 10 ? 30 : 2));
+        }
+        assertEquals(0, run(80, "trace", "--json", Files.writeString(folder.resolve("october.csv"), text).toString()), err::toString);
+        String json = out.toString();
+        assertTrue(json.contains("\"rows\":200,") && json.contains("\"gaps\":0") && json.contains("\"seconds\":189"), json);
+        assertTrue(json.contains("\"line\":122,\"text\":\"the clock was set back by an hour"), json);
+        assertFalse(json.contains("left out"), json);
+    }
+
     private String traceOfTheStudy(int status, String... more) {
         String[] words = Stream.concat(Stream.of("trace", log.toString(), "--json", "--study", folder.toString()), Stream.of(more)).toArray(String[]::new);
         Call call = Call.of(words);
