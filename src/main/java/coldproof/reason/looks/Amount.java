@@ -66,9 +66,10 @@ final class Amount {
         if (countsPairs()) {
             return wholePairs(trials) - 1;
         }
-        double units = units(trials).size();
+        int units = units(trials).size();
         boolean within = plan.layout().kind() == Layout.Kind.SESSIONS && !countsSessions();
-        return within ? units - trials.stream().mapToInt(Unit::session).distinct().count() - PlannedEffects.withinSessions(plan, levels.size()) : units - levels.size();
+        int left = units - (int) trials.stream().mapToInt(Unit::session).distinct().count();
+        return within ? left - PlannedEffects.withinSessions(plan, levels.size(), left) : units - levels.size();
     }
 
     /** Whether trials as far as these can carry a verdict: noise that can be told from the change, and the change from a trend. */

@@ -77,7 +77,7 @@ final class PlanChanges {
 
     /** The cheapest of all layouts, where the plan says what things cost. */
     private Optional<Layout> cheapest(double wanted) {
-        boolean priced = plan.layout().kind() == Layout.Kind.SESSIONS && plan.budget().trialSeconds().isPresent() && plan.compare().against().size() == 1;
+        boolean priced = plan.layout().kind() == Layout.Kind.SESSIONS && plan.budget().trialSeconds().isPresent();
         if (!priced) {
             return Optional.empty();
         }
@@ -87,9 +87,10 @@ final class PlanChanges {
 
     private static String counted(Layout layout) {
         StringBuilder words = new StringBuilder();
-        layout.counts().forEach((level, count) -> words.append(words.isEmpty() ? "" : " + ").append(count).append(level.isEmpty() ? "" : " " + level));
         boolean shared = layout.counts().containsKey("");
-        return words + (shared ? layout.total() == 1 ? " session" : " sessions" : "") + ", " + layout.trialsPerCondition() + " each";
+        boolean named = !shared && layout.counts().size() == 2; // of more levels the names would fill the line
+        layout.counts().forEach((level, count) -> words.append(words.isEmpty() ? "" : " + ").append(count).append(named ? " " + level : ""));
+        return words + (!named ? layout.total() == 1 ? " session" : " sessions" : "") + ", " + layout.trialsPerCondition() + " each";
     }
 
     /** The first step on a way that reaches the wanted power; else twice as many where that helps at all. */

@@ -7,14 +7,16 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Finds the cheapest study that can decide, by looking at every number of sessions per level and of trials per session within the limits:
- * the exact optimum, no sampling. Counts of the two levels may differ.
+ * the exact optimum, no sampling. Counts of baseline and changed level may differ; several changed levels have equal counts.
  *
- * <p>A level per session: the log change has variance {@code (session^2 + run^2/(r c)) (1/k0 + 1/k1)} with {@code k0 + k1 - 2} degrees of
- * freedom, for k0 and k1 sessions of r trials in each of c conditions. Both levels in every session: {@code 2 run^2 / (r c k)} with
- * {@code 2 r c k - k - 2 c + 1}, for k sessions of r trials of each level in each of c conditions.
+ * <p>A level per session: the log change has variance {@code (session^2 + run^2/(r c)) (1/k0 + 1/k1)} with {@code k0 + m k1 - m - 1} degrees
+ * of freedom, for k0 sessions of the baseline and k1 of each of m changed levels, of r trials in each of c conditions. All levels in every
+ * session: {@code 2 run^2 / (r c k)} with {@code (m + 1) (r c k - c) - k + 1}, for k sessions of r trials of each level in each of c conditions
+ * of one other factor.
  *
  * @see "T. Kalibera, R. Jones, Rigorous Benchmarking in Reasonable Time, ISMM 2013, 63-74, for the continuous optimum (from memory)"
  */
@@ -28,17 +30,13 @@ public final class CheapestPlan {
             .thenComparingInt(Candidate::baselineSessions);
     private final PlanSpace space;
     private final StudyLimits limits;
-    private final DecisionPower power;
-    private final double wanted;
-    private final LargestStandardError largest;
+    private final Powers powers;
     private long examined;
 
-    private CheapestPlan(PlanSpace space, StudyLimits limits, DecisionPower power, double wanted, LargestStandardError largest) {
+    private CheapestPlan(PlanSpace space, StudyLimits limits, Powers powers) {
         this.space = space;
         this.limits = limits;
-        this.power = power;
-        this.wanted = wanted;
-        this.largest = largest;
+        this.powers = powers;
     }
 
     /**
@@ -53,25 +51,29 @@ public final class CheapestPlan {
         if (!(wanted > 0 && wanted < 1)) {
             throw new IllegalArgumentException("wanted power " + wanted + " is outside (0, 1)");
         }
-        LargestStandardError largest = new LargestStandardError(power, wanted, space.standardErrorLog(4, 4, 2));
-        return new CheapestPlan(space, limits, power, wanted, largest).advice();
+        Powers powers = new Powers(power, wanted, space.standardErrorLog(4, 4, 2));
+        return new CheapestPlan(space, limits, powers).advice(wanted);
     }
 
-    private PlanAdvice advice() {
-        List<Candidate> allowed = new ArrayList<>();
-        List<Candidate> reaching = new ArrayList<>();
-        collect(allowed, reaching);
-        reaching.sort(CHEAPEST);
-        Optional<PlannedStudy> best = reaching.stream().findFirst().map(this::planned);
+    private PlanAdvice advice(double wanted) {
+        List<Candidate> allowed = allowed();
+        allowed.sort(CHEAPEST);
+        Optional<PlannedStudy> best = firstReaching(allowed.stream());
         Optional<PlannedStudy> equal = space.sharesSessions() ? Optional.empty()
-                : reaching.stream().filter(plan -> plan.baselineSessions() == plan.againstSessions()).findFirst().map(this::planned);
+                : firstReaching(allowed.stream().filter(plan -> plan.baselineSessions() == plan.againstSessions()));
         double costliest = best.map(plan -> FRONTIER_STRETCH * plan.weightedSeconds()).orElse(Double.POSITIVE_INFINITY);
-        List<PlannedStudy> frontier = new Frontier(this::planned, space.anyOutdoors()).of(allowed, costliest);
-        return new PlanAdvice(wanted, best, strongest(allowed), equal, runnersUp(reaching), frontier, lifted(best), space.trialsOptimum(),
-                space.ratioOptimum(), examined);
+        List<PlannedStudy> frontier = new Frontier(powers, space.anyOutdoors()).of(allowed, costliest);
+        return new PlanAdvice(wanted, best, strongest(allowed), equal, best.isEmpty() ? List.of() : runnersUp(allowed), frontier, lifted(best),
+                space.trialsOptimum(), space.ratioOptimum(), examined);
     }
 
-    private void collect(List<Candidate> allowed, List<Candidate> reaching) {
+    /** The first plan of a stream, ordered by its source, that reaches the power. */
+    private Optional<PlannedStudy> firstReaching(Stream<Candidate> cheapestFirst) {
+        return cheapestFirst.filter(powers::reaches).findFirst().map(powers::planned);
+    }
+
+    private List<Candidate> allowed() {
+        List<Candidate> allowed = new ArrayList<>();
         int mostSessions = limits.count(Limit.SESSIONS_PER_LEVEL);
         for (int trials = 1; trials <= limits.count(Limit.TRIALS_PER_CONDITION); trials++) {
             for (int against = space.leastSessions(); against <= mostSessions; against++) {
@@ -85,62 +87,56 @@ public final class CheapestPlan {
                     }
                     if (plan.degrees() >= 1) {
                         allowed.add(plan);
-                        if (largest.allows(plan.standardErrorLog(), plan.degrees())) {
-                            reaching.add(plan);
-                        }
                     }
                 }
             }
         }
+        return allowed;
     }
 
-    private PlannedStudy planned(Candidate plan) {
-        return plan.planned(power.of(plan.standardErrorLog(), plan.degrees()));
-    }
-
-    /** Only plans beaten by none in both standard error and degrees of freedom can be the strongest. */
+    /** Only plans of a precision beaten by none can be the strongest. */
     private Optional<PlannedStudy> strongest(List<Candidate> allowed) {
         List<Candidate> sorted = new ArrayList<>(allowed);
         sorted.sort(Comparator.comparingDouble(Candidate::standardErrorLog).thenComparing(CHEAPEST));
         Optional<PlannedStudy> strongest = Optional.empty();
-        int mostDegrees = 0;
+        List<Candidate> weighed = new ArrayList<>();
         for (Candidate plan : sorted) {
-            if (plan.degrees() > mostDegrees) {
-                mostDegrees = plan.degrees();
-                PlannedStudy one = planned(plan);
-                if (strongest.isEmpty() || one.power() > strongest.get().power()) {
-                    strongest = Optional.of(one);
-                }
+            if (powers.anyNoWorse(weighed, plan)) {
+                continue;
+            }
+            powers.keep(weighed, plan);
+            double most = strongest.map(PlannedStudy::power).orElse(-1.0);
+            if (powers.atMost(plan) > most) {
+                PlannedStudy one = powers.planned(plan);
+                strongest = one.power() > most ? Optional.of(one) : strongest;
             }
         }
         return strongest;
     }
 
-    private List<PlannedStudy> runnersUp(List<Candidate> reaching) {
+    private List<PlannedStudy> runnersUp(List<Candidate> cheapestFirst) {
         List<Candidate> chosen = new ArrayList<>();
-        for (Candidate plan : reaching) {
+        for (Candidate plan : cheapestFirst) {
             boolean seen = chosen.stream().anyMatch(other -> other.baselineSessions() == plan.baselineSessions()
                     && other.againstSessions() == plan.againstSessions());
-            if (!seen) {
+            if (!seen && powers.reaches(plan)) {
                 chosen.add(plan);
             }
             if (chosen.size() > RUNNERS_UP) {
                 break;
             }
         }
-        return chosen.stream().skip(1).map(this::planned).toList();
+        return chosen.stream().skip(1).map(powers::planned).toList();
     }
 
     private Map<Limit, PlannedStudy> lifted(Optional<PlannedStudy> best) {
+        double cheaper = best.map(plan -> plan.weightedSeconds() * (1 - CHEAPER)).orElse(Double.POSITIVE_INFINITY);
         Map<Limit, PlannedStudy> found = new EnumMap<>(Limit.class);
         for (Limit limit : limits.most().keySet()) {
-            CheapestPlan freer = new CheapestPlan(space, limits.without(limit), power, wanted, largest);
-            List<Candidate> reaching = new ArrayList<>();
-            freer.collect(new ArrayList<>(), reaching);
+            CheapestPlan freer = new CheapestPlan(space, limits.without(limit), powers);
+            firstReaching(freer.allowed().stream().filter(plan -> plan.weightedSeconds() < cheaper).sorted(CHEAPEST))
+                    .ifPresent(plan -> found.put(limit, plan));
             examined += freer.examined;
-            reaching.stream().min(CHEAPEST)
-                    .filter(plan -> best.isEmpty() || plan.weightedSeconds() < best.get().weightedSeconds() * (1 - CHEAPER))
-                    .ifPresent(plan -> found.put(limit, planned(plan)));
         }
         return found;
     }

@@ -12,11 +12,14 @@ import coldproof.quantity.LogRatio;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
+import coldproof.reason.looks.PlannedEffects;
 import coldproof.reason.sizing.StudyLimits.Limit;
-import coldproof.stats.Tail;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The cheapest way to lay out a plan's question.
@@ -49,8 +52,9 @@ public record CheapestStudy(Plan plan, SearchTerms terms, StudyCost cost, PlanAd
         StudyCost cost = cost(plan, terms);
         int conditions = otherConditions(plan);
         double run = LogRatio.logSdOfCv(noise.runCvPercent());
-        PlanSpace space = plan.comparesSessions() ? PlanSpace.ofSessionFactor(run, LogRatio.logSdOfCv(noise.sessionCvPercent()), conditions, cost)
-                : new PlanSpace(true, run, 0, conditions, Math.max(1, plan.layout().counts().size()), cost);
+        PlanSpace.Levels levels = levels(plan, conditions);
+        PlanSpace space = plan.comparesSessions() ? new PlanSpace(false, run, LogRatio.logSdOfCv(noise.sessionCvPercent()), conditions, 2, cost, levels)
+                : new PlanSpace(true, run, 0, conditions, Math.max(1, plan.layout().counts().size()), cost, levels);
         StudyLimits limits = limits(plan, terms);
         PlanAdvice advice = CheapestPlan.search(space, limits, power(plan), wanted);
         return new CheapestStudy(plan, terms, cost, advice, planned(plan, space));
@@ -60,10 +64,6 @@ public record CheapestStudy(Plan plan, SearchTerms terms, StudyCost cost, PlanAd
         if (plan.layout().kind() != Layout.Kind.SESSIONS) {
             throw refused("a plan in one sitting has no sessions to share out", "layout", "a layout with sessions",
                     "For a single sitting coldproof runs gives the smallest number of trials or pairs.");
-        }
-        if (plan.compare().against().size() > 1) {
-            throw refused("the search is for one changed level, and the plan compares " + plan.compare().against().size(), "compare.against", "one level",
-                    "Ask for one level at a time, in a copy of the plan.");
         }
         if (plan.noise().isEmpty() || !(plan.noise().get().runCvPercent() > 0)) {
             throw refused("the plan says nothing about run-to-run noise", "noise", "noise: {run to run: 1.2 %, session to session: 0.8 %}",
@@ -79,6 +79,12 @@ public record CheapestStudy(Plan plan, SearchTerms terms, StudyCost cost, PlanAd
         return new Refused(Problem.of(what, Place.named(where), expected, remedy));
     }
 
+    private static PlanSpace.Levels levels(Plan plan, int conditions) {
+        int changes = plan.compare().against().size();
+        return changes == 1 ? PlanSpace.Levels.ofOneChange(conditions)
+                : new PlanSpace.Levels(changes, plan.comparedFactor().levels().size(), left -> PlannedEffects.withinSessions(plan, changes + 1, left));
+    }
+
     /** Conditions of the other per-trial factors. */
     private static int otherConditions(Plan plan) {
         int conditions = 1;
@@ -89,14 +95,20 @@ public record CheapestStudy(Plan plan, SearchTerms terms, StudyCost cost, PlanAd
         return conditions;
     }
 
-    /** Where every session has both levels, a session costs what the dearest of the per-session factor's levels costs. */
+    /** Where every session has all levels, a session costs what the dearest of the per-session factor's levels costs. */
     private static StudyCost cost(Plan plan, SearchTerms terms) {
         Budget budget = plan.budget();
         String baseline = plan.comparesSessions() ? plan.compare().baseline() : dearest(plan);
-        String against = plan.comparesSessions() ? plan.compare().against().get(0) : baseline;
+        List<String> against = plan.comparesSessions() ? changed(plan) : List.of(baseline);
         StudyCost stated = StudyCost.of(budget, baseline, against).weighingOutdoors(terms.outdoorWeight()).travelling(terms.travelSecondsPerOuting());
         return new StudyCost(stated.trialSeconds(), stated.baseline(), stated.against(), stated.travelSecondsPerOuting(), stated.outdoorWeight(),
                 terms.wattHoursOpening(), terms.wattHoursPerTrial());
+    }
+
+    /** The levels that are changed; where several are judged, also those that are laid out only. */
+    private static List<String> changed(Plan plan) {
+        return plan.compare().against().size() == 1 ? plan.compare().against()
+                : plan.layout().counts().keySet().stream().filter(level -> !level.equals(plan.compare().baseline())).toList();
     }
 
     private static String dearest(Plan plan) {
@@ -114,21 +126,45 @@ public record CheapestStudy(Plan plan, SearchTerms terms, StudyCost cost, PlanAd
                 ? terms.limits().with(Limit.OUTDOORS_IN_ALL, plan.budget().outdoorsAtMostSeconds().getAsDouble()) : terms.limits();
     }
 
+    /** What the verdict will decide by: several changes together, as {@link PlanPrecision} has it. */
     private static DecisionPower power(Plan plan) {
-        double margin = Math.log1p(plan.mattersPercent() / 100);
-        coldproof.stats.power.Claim claim = plan.claim() == Claim.GAIN
-                ? new coldproof.stats.power.Claim.Difference(margin, plan.errors().falseAlarm(), Tail.TWO)
-                : coldproof.stats.power.Claim.Equivalence.within(margin, 0, plan.errors().falseAlarm());
-        return claim::power;
+        int changes = plan.compare().against().size();
+        return changes > 1 && plan.claim() == Claim.GAIN ? new PowerTogether(plan)
+                : PlanPrecision.claim(plan, PlanSize.effect(plan), plan.errors().falseAlarm() / changes)::power;
     }
 
-    /** The plan's own layout among the candidates; its counts of sessions are those of the two compared levels. */
+    /** The plan's own layout among the candidates; its counts of sessions are those of the compared levels, the fewest of those changed. */
     private static PlannedStudy planned(Plan plan, PlanSpace space) {
-        Map<String, Integer> counts = plan.layout().counts();
-        int baseline = counts.getOrDefault(plan.compare().baseline(), plan.layout().total());
-        int against = counts.getOrDefault(plan.compare().against().get(0), plan.layout().total());
-        Candidate candidate = Candidate.of(space, baseline, against, plan.layout().trialsPerCondition(), StudyLimits.NONE);
-        return candidate.planned(candidate.degrees() < 1 ? Double.NaN : power(plan).of(candidate.standardErrorLog(), candidate.degrees()));
+        PlanPrecision.Units sessions = PlanPrecision.Units.of(plan);
+        int trials = plan.layout().trialsPerCondition();
+        Candidate equal = Candidate.of(space, sessions.baseline(), sessions.fewest(), trials, StudyLimits.NONE);
+        if (plan.compare().against().size() == 1 || !plan.comparesSessions()) {
+            return equal.planned(equal.degrees() < 1 ? Double.NaN : power(plan).of(equal.standardErrorLog(), equal.degrees(),
+                    PlanPrecision.loading(sessions.baseline(), sessions.fewest())));
+        }
+        int[] changed = changed(plan).stream().mapToInt(plan.layout().counts()::get).toArray();
+        Price price = Price.of(space, sessions.baseline(), changed, trials, StudyLimits.NONE);
+        PlanPrecision precision = new PlanPrecision(equal.standardErrorLog(), sessions.degreesOfFreedom(), sessions.loadings());
+        return new PlannedStudy(sessions.baseline(), sessions.fewest(), trials, precision.degreesOfFreedom() < 1 ? Double.NaN
+                : precision.power(plan).applyAsDouble(PlanSize.effect(plan)), precision.standardErrorLog(), sessions.degreesOfFreedom(), price.trials(),
+                price.totalSeconds(), price.outdoorsSeconds(), price.outings(), price.weightedSeconds());
+    }
+
+    /** Sessions of the baseline and of each changed level of a study that was found; one number where levels share sessions. */
+    public List<Integer> perLevel(PlannedStudy study) {
+        List<Integer> all = new ArrayList<>(plan.comparesSessions() ? List.of(study.baselineSessions()) : List.of());
+        all.addAll(Collections.nCopies(plan.comparesSessions() ? plan.compare().against().size() : 1, study.againstSessions()));
+        return all;
+    }
+
+    /** The same of the plan's own layout. */
+    public List<Integer> plannedPerLevel() {
+        return plan.comparesSessions() ? PlanPrecision.Units.of(plan).perLevel() : perLevel(planned);
+    }
+
+    /** What the power of a study that was found means where several changes are judged together. */
+    public Optional<Warning> together(PlannedStudy study) {
+        return SeveralChanges.warning(plan.with(layout(study)), study.power());
     }
 
     /** The layout of a study that was found, to put into the plan. */

@@ -7,6 +7,7 @@ import coldproof.plan.Plan;
 import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
 import coldproof.quantity.LogRatio;
+import coldproof.reason.looks.PlannedEffects;
 import coldproof.stats.Tail;
 import coldproof.stats.distribution.MultivariateT;
 import coldproof.stats.distribution.StudentT;
@@ -67,6 +68,11 @@ public record PlanPrecision(double standardErrorLog, double degreesOfFreedom, Li
             return against.stream().mapToInt(Integer::intValue).min().orElseThrow();
         }
 
+        /** Of the one estimate of the noise by which all are judged. */
+        int degreesOfFreedom() {
+            return total() - against.size() - 1;
+        }
+
         int total() {
             return baseline + against.stream().mapToInt(Integer::intValue).sum();
         }
@@ -79,8 +85,13 @@ public record PlanPrecision(double standardErrorLog, double degreesOfFreedom, Li
         }
 
         List<Double> loadings() {
-            return against.stream().map(units -> Math.sqrt(units / (double) (units + baseline))).toList();
+            return against.stream().map(units -> loading(baseline, units)).toList();
         }
+    }
+
+    /** What ties a change to the others: its correlation with another is the product of their loadings. */
+    static double loading(int baselineUnits, int againstUnits) {
+        return Math.sqrt(againstUnits / (double) (againstUnits + baselineUnits));
     }
 
     static PlanPrecision ofUnits(Plan plan, Units units, int trialsPerSession, NoiseAssumption noise) {
@@ -95,8 +106,7 @@ public record PlanPrecision(double standardErrorLog, double degreesOfFreedom, Li
             case SESSIONS -> new Layout.Sessions(session, run, trialsPerSession);
         };
         Allocation weakest = new Allocation(units.baseline(), units.fewest());
-        double pooled = units.total() - units.against().size() - 1;
-        double degreesOfFreedom = layout.isPaired() ? layout.degreesOfFreedom(weakest) : pooled;
+        double degreesOfFreedom = layout.isPaired() ? layout.degreesOfFreedom(weakest) : units.degreesOfFreedom();
         return new PlanPrecision(layout.standardError(weakest), degreesOfFreedom, units.loadings());
     }
 
@@ -106,10 +116,8 @@ public record PlanPrecision(double standardErrorLog, double degreesOfFreedom, Li
         Units units = new Units(count(sheet, factor, plan.compare().baseline()),
                 plan.compare().against().stream().map(level -> count(sheet, factor, level)).toList());
         double error = LogRatio.logSdOfCv(noise.runCvPercent()) * Math.sqrt(1.0 / units.baseline() + 1.0 / units.fewest());
-        long conditions = sheet.positions().stream().map(Position::levels).distinct().count();
-        long levels = plan.comparedFactor().levels().size();
-        long effects = units.against().size() - 1 + Math.max(1, conditions / levels);
-        return new PlanPrecision(error, units.total() - sheet.sessions() - effects, units.loadings());
+        int left = units.total() - sheet.sessions();
+        return new PlanPrecision(error, left - PlannedEffects.withinSessions(plan, units.against().size() + 1, left), units.loadings());
     }
 
     private static int count(RunSheet sheet, String factor, String level) {
@@ -132,8 +140,12 @@ public record PlanPrecision(double standardErrorLog, double degreesOfFreedom, Li
     /** Probability, by true log change, that the claim of the plan is decided for as to one change, judged once at the end. */
     public DoubleUnaryOperator power(Plan plan) {
         double falseAlarm = errorRate(plan);
-        double margin = Math.log1p(plan.mattersPercent() / 100);
-        return logEffect -> (plan.claim() == Claim.GAIN ? new coldproof.stats.power.Claim.Difference(logEffect, falseAlarm, Tail.TWO)
-                : coldproof.stats.power.Claim.Equivalence.within(margin, logEffect, falseAlarm)).power(standardErrorLog, degreesOfFreedom);
+        return logEffect -> claim(plan, logEffect, falseAlarm).power(standardErrorLog, degreesOfFreedom);
+    }
+
+    /** The claim of a plan as to one change of this true size, judged at this error rate. */
+    static coldproof.stats.power.Claim claim(Plan plan, double logEffect, double errorRate) {
+        return plan.claim() == Claim.GAIN ? new coldproof.stats.power.Claim.Difference(logEffect, errorRate, Tail.TWO)
+                : coldproof.stats.power.Claim.Equivalence.within(Math.log1p(plan.mattersPercent() / 100), logEffect, errorRate);
     }
 }

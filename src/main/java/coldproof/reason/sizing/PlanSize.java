@@ -10,7 +10,6 @@ import coldproof.plan.RunSheet;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.looks.LookCost;
 import coldproof.reason.looks.LookSchedule;
-import coldproof.reason.looks.PlannedEffects;
 import coldproof.reason.orders.DrawnOrders;
 import coldproof.stats.Tail;
 import coldproof.stats.power.DetectableEffect;

@@ -1,5 +1,8 @@
 package coldproof.reason.sizing;
 
+import java.util.function.IntUnaryOperator;
+import java.util.function.ToDoubleFunction;
+
 /**
  * What the search may vary: its kind, its noise and its costs.
  *
@@ -9,10 +12,31 @@ package coldproof.reason.sizing;
  * @param conditions how many conditions of the other per-trial factors each session goes through, 1 or more
  * @param leastSessions fewest sessions of a level, 1 or more where levels share sessions, else 2 or more: one session of a level cannot
  *     tell the level from the day
- * @param cost what things cost; where levels share sessions, a session costs what one of the changed level does
+ * @param cost what things cost; where levels share sessions, a session costs what one of the (first) changed level does
+ * @param levels of the compared factor
  */
 public record PlanSpace(boolean sharesSessions, double runLogSd, double sessionLogSd, int conditions, int leastSessions,
-        StudyCost cost) {
+        StudyCost cost, Levels levels) {
+    /**
+     * Levels of the compared factor. Those changed get the same number of sessions, or of trials in each session.
+     *
+     * @param changes how many changed levels are judged, 1 or more
+     * @param run levels that each session has, where levels share sessions: baseline, changes and any others
+     * @param effects how many effects the verdict takes out of the trials of shared sessions before it looks at their noise, by the degrees of
+     *     freedom these have without the sessions' own
+     */
+    public record Levels(int changes, int run, IntUnaryOperator effects) {
+        /** One change; with other conditions, they and what the change does in each are taken out too. */
+        static Levels ofOneChange(int conditions) {
+            return new Levels(1, 2, left -> 1 + 2 * (conditions - 1));
+        }
+    }
+
+    /** One changed level. */
+    public PlanSpace(boolean sharesSessions, double runLogSd, double sessionLogSd, int conditions, int leastSessions, StudyCost cost) {
+        this(sharesSessions, runLogSd, sessionLogSd, conditions, leastSessions, cost, Levels.ofOneChange(conditions));
+    }
+
     /** Refuses what is out of range. */
     public PlanSpace {
         if (!(runLogSd > 0 && runLogSd < Double.POSITIVE_INFINITY)) {
@@ -40,7 +64,7 @@ public record PlanSpace(boolean sharesSessions, double runLogSd, double sessionL
     }
 
     int trialsPerSession(int trialsPerCondition) {
-        return trialsPerCondition * conditions * (sharesSessions ? 2 : 1);
+        return trialsPerCondition * conditions * (sharesSessions ? levels.run() : 1);
     }
 
     double standardErrorLog(int baselineSessions, int againstSessions, int trialsPerCondition) {
@@ -53,10 +77,11 @@ public record PlanSpace(boolean sharesSessions, double runLogSd, double sessionL
 
     /** Less than 1 where nothing is left to judge the noise by. */
     int degreesOfFreedom(int baselineSessions, int againstSessions, int trialsPerCondition) {
-        if (sharesSessions) { // every trial, less the sessions, the change, the other conditions and what the change does in each
-            return trialsPerSession(trialsPerCondition) * againstSessions - againstSessions - 1 - 2 * (conditions - 1);
+        if (sharesSessions) { // every trial of a level that is judged, less the sessions and the effects
+            int left = trialsPerCondition * conditions * (levels.changes() + 1) * againstSessions - againstSessions;
+            return left - levels.effects().applyAsInt(left);
         }
-        return baselineSessions + againstSessions - 2;
+        return baselineSessions + levels.changes() * againstSessions - levels.changes() - 1;
     }
 
     double wattHours(int trialsPerCondition) {
@@ -64,7 +89,7 @@ public record PlanSpace(boolean sharesSessions, double runLogSd, double sessionL
     }
 
     boolean anyOutdoors() {
-        return cost.against().outdoors() || (!sharesSessions && cost.baseline().outdoors());
+        return sharesSessions ? cost.against().get(0).outdoors() : cost.anyOutdoors();
     }
 
     /** Price of opening a session, outdoors counted by its weight, the way there included. */
@@ -77,21 +102,26 @@ public record PlanSpace(boolean sharesSessions, double runLogSd, double sessionL
         return cost.trialSeconds() * (session.outdoors() ? cost.outdoorWeight() : 1);
     }
 
-    /** Trials in a session that cost least for continuous counts; the mean of the two levels' costs where these differ. */
+    /** Trials in a session that cost least for continuous counts; the mean of the levels' costs where these differ. */
     double trialsOptimum() {
-        double opening = sharesSessions ? opening(cost.against()) : (opening(cost.baseline()) + opening(cost.against())) / 2;
-        double trial = sharesSessions ? trial(cost.against()) : (trial(cost.baseline()) + trial(cost.against())) / 2;
+        SessionCost shared = cost.against().get(0);
+        double opening = sharesSessions ? opening(shared) : (opening(cost.baseline()) + ofAllChanged(this::opening)) / (1 + cost.against().size());
+        double trial = sharesSessions ? trial(shared) : (trial(cost.baseline()) + ofAllChanged(this::trial)) / (1 + cost.against().size());
         double noise = sharesSessions ? 0 : sessionLogSd;
         return noise == 0 ? Double.POSITIVE_INFINITY : Math.sqrt(opening / trial) * runLogSd / noise;
     }
 
-    /** Sessions of the baseline for one of the changed level, at the best number of trials (two where that has no end). */
+    private double ofAllChanged(ToDoubleFunction<SessionCost> price) {
+        return cost.against().stream().mapToDouble(price).sum();
+    }
+
+    /** Sessions of the baseline for one of each changed level, at the best number of trials (two where that has no end). */
     double ratioOptimum() {
         if (sharesSessions) {
             return 1;
         }
         double trials = trialsOptimum() == Double.POSITIVE_INFINITY ? 2 : Math.max(1, trialsOptimum());
-        return Math.sqrt((opening(cost.against()) + trials * trial(cost.against()))
+        return Math.sqrt(ofAllChanged(session -> opening(session) + trials * trial(session))
                 / (opening(cost.baseline()) + trials * trial(cost.baseline())));
     }
 }

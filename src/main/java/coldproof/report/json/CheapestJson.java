@@ -16,7 +16,7 @@ public final class CheapestJson {
         JsonObject json = new JsonObject().put("wantedPower", advice.wantedPower()).put("outdoorsCounts", study.terms().outdoorWeight())
                 .put("examined", advice.examined());
         json.put("best", advice.best().map(plan -> plan(study, plan))).put("strongest", advice.strongest().map(plan -> plan(study, plan)))
-                .put("equal", advice.equal().map(plan -> plan(study, plan))).put("asPlanned", plan(study, study.planned()));
+                .put("equal", advice.equal().map(plan -> plan(study, plan))).put("asPlanned", plan(study.planned(), study.plannedPerLevel()));
         json.put("runnersUp", plans(study, advice.runnersUp())).put("frontier", plans(study, advice.frontier()));
         JsonObject lifted = new JsonObject();
         advice.lifted().forEach((limit, plan) -> lifted.put(ConstantWord.of(limit), plan(study, plan)));
@@ -28,7 +28,10 @@ public final class CheapestJson {
     }
 
     private static JsonObject plan(CheapestStudy study, PlannedStudy plan) {
-        List<Integer> perLevel = study.plan().comparesSessions() ? List.of(plan.baselineSessions(), plan.againstSessions()) : List.of(plan.againstSessions());
+        return plan(plan, study.perLevel(plan));
+    }
+
+    private static JsonObject plan(PlannedStudy plan, List<Integer> perLevel) {
         return new JsonObject().put("perLevel", perLevel).put("trialsPerCondition", plan.trialsPerCondition()).put("trialsTotal", plan.trials())
                 .put("power", plan.power()).put("df", plan.degreesOfFreedom()).put("outings", plan.outings())
                 .put("minutes", new JsonObject().put("total", plan.totalSeconds() / 60).put("outdoors", plan.outdoorsSeconds() / 60));

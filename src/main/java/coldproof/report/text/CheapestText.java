@@ -9,6 +9,7 @@ import coldproof.reason.sizing.StudyLimits.Limit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The cheapest plan for people: what it is, what else there was, and why. */
 public final class CheapestText {
@@ -40,8 +41,10 @@ public final class CheapestText {
 
     private void head() {
         Plan plan = study.plan();
-        String what = plan.claim() == Claim.GAIN ? "a change of " + Figures.given(plan.mattersPercent())
-                : "that nothing changes by " + Figures.given(plan.mattersPercent()) + " or more";
+        int changes = plan.compare().against().size();
+        String size = Figures.given(plan.mattersPercent());
+        String what = plan.claim() == Claim.GAIN ? changes == 1 ? "a change of " + size : "each of " + changes + " changes of " + size + ", judged together,"
+                : (changes == 1 ? "" : "of each of " + changes + " changes, judged together, ") + "that nothing changes by " + size + " or more";
         say("To show " + what + " with " + Figures.share(advice.wantedPower()) + " power, a minute outdoors counting as "
                 + number(study.terms().outdoorWeight()) + " indoors; all " + advice.examined() + " plans within reach were priced.");
         if (advice.best().isEmpty()) {
@@ -59,7 +62,7 @@ public final class CheapestText {
         }
         advice.runnersUp().forEach(plan -> row(table, "next best", plan));
         advice.equal().ifPresent(plan -> row(table, "equal numbers", plan));
-        row(table, "as planned", study.planned());
+        row(table, "as planned", study.planned(), study.plannedPerLevel());
         out.append(table.text("  "));
     }
 
@@ -75,19 +78,31 @@ public final class CheapestText {
     }
 
     private boolean anyOutdoors() {
-        return study.cost().against().outdoors() || study.cost().baseline().outdoors();
+        return study.cost().anyOutdoors();
     }
 
     private TextTable table(String first) {
         List<String> levels = study.plan().comparesSessions()
-                ? List.of(study.plan().compare().baseline(), study.plan().compare().against().get(0)) : List.of("sessions", "");
+                ? List.of(study.plan().compare().baseline(), changed("changed")) : List.of("sessions", "");
         return new TextTable(first, ">" + Harmless.line(levels.get(0)), ">" + Harmless.line(levels.get(1)), ">trials", ">power", ">in all", ">outdoors",
                 ">outings");
     }
 
+    /** The changed level, or a word for all of them. */
+    private String changed(String all) {
+        List<String> against = study.plan().compare().against();
+        return against.size() == 1 ? against.get(0) : all;
+    }
+
     private void row(TextTable table, String name, PlannedStudy plan) {
+        row(table, name, plan, study.perLevel(plan));
+    }
+
+    private void row(TextTable table, String name, PlannedStudy plan, List<Integer> perLevel) {
         boolean shared = !study.plan().comparesSessions();
-        table.row(name, Integer.toString(plan.baselineSessions()), shared ? "" : Integer.toString(plan.againstSessions()),
+        int most = perLevel.stream().skip(1).mapToInt(Integer::intValue).max().orElse(0);
+        String each = most == plan.againstSessions() ? Integer.toString(most) : plan.againstSessions() + " to " + most;
+        table.row(name, Integer.toString(plan.baselineSessions()), shared ? "" : each,
                 Integer.toString(plan.trialsPerCondition()), Double.isNaN(plan.power()) ? "-" : Figures.share(plan.power()),
                 Figures.minutes(plan.totalSeconds() / 60), Figures.minutes(plan.outdoorsSeconds() / 60), Integer.toString(plan.outings()));
     }
@@ -95,21 +110,26 @@ public final class CheapestText {
     private void why() {
         out.append('\n');
         if (study.plan().comparesSessions()) {
-            say(String.format(Locale.ROOT, "Why: opening a session costs %s (%s) and %s (%s); for unequal costs sessions go as the root of their ratio, here %.1f of "
+            say(String.format(Locale.ROOT, "Why: opening a session costs %s (%s) and %s; for unequal costs sessions go as the root of their ratio, here %.1f of "
                     + "%s for one of %s.", Figures.minutes(study.cost().baseline().openingSeconds() / 60), Harmless.line(study.plan().compare().baseline()),
-                    Figures.minutes(study.cost().against().openingSeconds() / 60), Harmless.line(study.plan().compare().against().get(0)), advice.ratioOptimum(),
-                    Harmless.line(study.plan().compare().baseline()), Harmless.line(study.plan().compare().against().get(0))));
+                    openings(), advice.ratioOptimum(), Harmless.line(study.plan().compare().baseline()), Harmless.line(changed("each change"))));
         }
         say(Double.isInfinite(advice.trialsOptimum()) ? "Without session noise, or with both levels in every session, few long sessions are cheapest."
                 : String.format(Locale.ROOT, "Trials in a session pay until about %.1f, the root of (opening / trial x run variance / session variance); beyond that the "
                         + "session noise stays.", advice.trialsOptimum()));
     }
 
+    private String openings() {
+        Plan plan = study.plan();
+        return plan.compare().against().stream().map(level -> Figures.minutes(plan.budget().openingSeconds(level) / 60) + " (" + Harmless.line(level) + ")")
+                .collect(Collectors.joining(", "));
+    }
+
     private void limits() {
         for (Map.Entry<Limit, PlannedStudy> lifted : advice.lifted().entrySet()) {
             PlannedStudy plan = lifted.getValue();
-            say("look: the limit on " + words(lifted.getKey()) + " binds. Without it: " + plan.baselineSessions()
-                    + (study.plan().comparesSessions() ? " + " + plan.againstSessions() : "") + " sessions of " + plan.trialsPerCondition() + " trials each, "
+            say("look: the limit on " + words(lifted.getKey()) + " binds. Without it: "
+                    + study.perLevel(plan).stream().map(String::valueOf).collect(Collectors.joining(" + ")) + " sessions of " + plan.trialsPerCondition() + " trials each, "
                     + Figures.minutes(plan.totalSeconds() / 60) + ", " + Figures.minutes(plan.outdoorsSeconds() / 60) + " outdoors, "
                     + Figures.share(plan.power()) + " power.");
         }
@@ -134,6 +154,7 @@ public final class CheapestText {
         advice.best().or(advice::strongest).ifPresent(best -> {
             out.append("\nIn the plan:\n");
             lines(study, best).forEach(line -> out.append("  ").append(Harmless.line(line)).append('\n'));
+            study.together(best).ifPresent(together -> say(together.text()));
             say("Looks before the end save more still: coldproof rehearse shows what three of them do to the cheapest layout.");
             if (study.oddlyMirrored(best)) {
                 say("look: an odd number of trials of each condition is not mirrored in full; one more or fewer guards better against drift.");
