@@ -16,6 +16,8 @@ import coldproof.quantity.Refused;
 import coldproof.reason.checklist.Checklist;
 import coldproof.reason.verdict.Observation;
 import coldproof.study.Deviation;
+import coldproof.study.JournalMended;
+import coldproof.study.Oddity;
 import coldproof.study.StudyState;
 import coldproof.study.Trial;
 import coldproof.study.TrialRecorded;
@@ -181,6 +183,21 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
     /** How the compared factor was set. */
     public Change change() {
         return plan.comparedFactor().change();
+    }
+
+    /** What is wrong with the record itself, so that a trial may be missing from it or not be what was recorded; one sentence each. */
+    List<String> damages() {
+        List<String> damages = new ArrayList<>();
+        for (Problem problem : problems) {
+            if (!problem.remedy().equals(Reading.NOTHING_TO_DO)) {
+                damages.add("the journal is damaged, " + problem.what());
+            }
+        }
+        long lost = state.oddities().stream().filter(oddity -> oddity.kind() == Oddity.Kind.MENDED && oddity.text().endsWith(JournalMended.UNREAD)).count();
+        if (lost > 0) {
+            damages.add(lost + (lost == 1 ? " entry" : " entries") + JournalMended.UNREAD);
+        }
+        return damages;
     }
 
     /** Where the study left its plan, one sentence each. */

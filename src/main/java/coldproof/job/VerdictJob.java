@@ -29,7 +29,7 @@ public final class VerdictJob {
      * A verdict with its question.
      *
      * @param compared what was asked, the answer, and how it was adjusted where several changes are judged together
-     * @param deviations where the study left its plan
+     * @param deviations damage to the record, and where the study left its plan
      */
     public record Answer(Compared compared, List<String> deviations) {
         /** Copies. */
@@ -84,11 +84,11 @@ public final class VerdictJob {
         Plan plan = study.plan();
         List<Question> asked = plan.compare().against().stream().map(against -> question(study, against)).toList();
         if (plan.looks() == 1) {
-            return answers(asked, study.observations(), RunOrders.of(plan), plan.seed(), study.deviations());
+            return answers(asked, study.observations(), RunOrders.of(plan), plan.seed(), told(study));
         }
         List<Compared> compared = LookedVerdicts.judge(asked, LookSchedule.of(plan, study.sheet()), study.observations(), study.state().settled()::contains,
                 RunOrders.of(plan), new SplittableRandom(plan.seed()));
-        return compared.stream().map(one -> new Answer(one, study.deviations())).toList();
+        return compared.stream().map(one -> new Answer(one, told(study))).toList();
     }
 
     private static List<Answer> pooled(StudyView study, NoiseAssumption noise) {
@@ -98,7 +98,7 @@ public final class VerdictJob {
                     "Leave --carry-noise out."));
         }
         List<Question> asked = plan.compare().against().stream().map(against -> question(study, against).pooledWith(noise)).toList();
-        List<String> deviations = new ArrayList<>(study.deviations());
+        List<String> deviations = new ArrayList<>(told(study));
         if (!plan.noise().equals(Optional.of(noise))) {
             deviations.add("noise from " + noise.from() + " was pooled in at the verdict; the plan did not name it");
         }
@@ -107,6 +107,13 @@ public final class VerdictJob {
 
     private static List<Answer> answers(List<Question> asked, List<Observation> trials, RunOrders orders, long seed, List<String> deviations) {
         return Comparisons.judge(asked, trials, orders, new SplittableRandom(seed)).stream().map(compared -> new Answer(compared, deviations)).toList();
+    }
+
+    /** What stands beside a verdict: damage to the record, and where the study left its plan. */
+    private static List<String> told(StudyView study) {
+        List<String> told = new ArrayList<>(study.damages());
+        told.addAll(study.deviations());
+        return told;
     }
 
     /** The question of a plan for one changed level. */

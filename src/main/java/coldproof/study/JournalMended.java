@@ -9,6 +9,9 @@ import java.util.Optional;
  * @param savedAs name of the file beside the journal that keeps what was taken out
  */
 public record JournalMended(String text, Optional<String> savedAs) implements Event {
+    /** How the text ends that stands in the place of an entry of which nothing could be saved. */
+    public static final String UNREAD = " could not be read when the journal was repaired";
+
     /** Refuses a blank text. */
     public JournalMended {
         Values.word("text", text);

@@ -90,7 +90,7 @@ public final class JournalRepair {
     private static long fill(Rewriting anew, long until, Entry before, String kept) {
         long from = anew.lastSequence() + 1;
         for (long n = from; n < until; n++) {
-            JournalMended lost = new JournalMended("entry " + n + " could not be read when the journal was repaired", Optional.of(kept));
+            JournalMended lost = new JournalMended("entry " + n + JournalMended.UNREAD, Optional.of(kept));
             anew.add(new Entry(n, before.at(), before.monotonicSeconds(), before.process(), lost));
         }
         return until - from;

@@ -15,6 +15,9 @@ import java.util.Optional;
 
 /** What was read from a journal file: every entry that can be read, and everything that is wrong with the file, by line. */
 public final class Reading {
+    /** The remedy of damage that touches no entry and sets itself right. */
+    public static final String NOTHING_TO_DO = "Nothing to do: the next entry sets it right and keeps the torn bytes in a file beside the journal.";
+
     private final String name;
     private final List<Found> found;
     private final List<Line> lines;
@@ -127,7 +130,7 @@ public final class Reading {
                 : damage.entriesLost() == 1 ? "one entry cannot be read, all others are" : damage.entriesLost() + " entries cannot be read";
         return Problem.of("line " + damage.line() + ": " + damage.text() + " (" + lost + ")", Place.of(name, damage.line(), 0), "",
                 damage.kind() == Damage.Kind.TORN_TAIL || damage.kind() == Damage.Kind.LINE_BREAK_MISSING
-                        ? "Nothing to do: the next entry sets it right and keeps the torn bytes in a file beside the journal."
+                        ? NOTHING_TO_DO
                         : "Compare with another copy, or run: coldproof journal repair (the damaged file is kept)");
     }
 

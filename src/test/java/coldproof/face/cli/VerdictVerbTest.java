@@ -112,4 +112,24 @@ class VerdictVerbTest {
                 "--session", "day", "--change", "trial");
         assertTrue(mixed.get("effectPercent").isNull(), "the change lies together with the day");
     }
+
+    @Test
+    void aVerdictOnADamagedJournalSaysSo() throws IOException {
+        String study = folder.resolve("study").toString();
+        Call.of("demo", study);
+        Path journal = folder.resolve("study").resolve("journal.jsonl");
+        String whole = Files.readString(journal);
+        assertEquals("[]", deviations(study).toString());
+        int trial = whole.indexOf("\"kind\":\"trial\"");
+        int score = whole.indexOf("\"score\":", trial) + 8;
+        Files.writeString(journal, whole.substring(0, score) + "9" + whole.substring(score + 1));
+        JsonNode damaged = deviations(study);
+        assertTrue(damaged.get(0).asString().matches("the journal is damaged, line \\d+: the checksum does not fit.*one entry cannot be read.*"), damaged.toString());
+        Call.of("journal", "repair", "--study", study);
+        assertTrue(deviations(study).toString().contains("1 entry could not be read when the journal was repaired"), deviations(study).toString());
+    }
+
+    private static JsonNode deviations(String study) {
+        return new JsonMapper().readTree(Call.of("verdict", "--json", "--study", study).out()).get("deviations");
+    }
 }
