@@ -38,21 +38,19 @@ final class RehearseVerb implements Verb {
     public int run(Invocation call) {
         StudyView study = StudyView.read(call.study());
         long seed = call.has("--seed") ? call.whole("--seed", 0, Integer.MAX_VALUE).getAsInt() : study.plan().seed();
+        LiveLine progress = new LiveLine(call.streams());
         if (call.flag("--limiters")) {
             LimiterReport report = RehearseJob.limiters(study, new RehearsalSettings(call.whole("--studies", 1, MOST).orElse(LIMITER_STUDIES), seed),
-                    line -> progress(call, line));
+                    progress::show);
+            progress.end();
             call.answer(() -> LimiterReportJson.of(report), () -> LimiterReportText.of(report, call.streams().columns()));
             return ExitStatus.DONE;
         }
         RehearsalSettings settings = new RehearsalSettings(call.whole("--studies", 1, MOST).orElse(STUDIES), seed, bench(call, study));
-        List<RehearsalReport> reports = RehearseJob.ofStudy(study, settings, line -> progress(call, line));
+        List<RehearsalReport> reports = RehearseJob.ofStudy(study, settings, progress::show);
+        progress.end();
         call.answer(() -> RehearsalJson.of(reports), () -> RehearsalText.of(reports, call.streams().columns()));
         return ExitStatus.DONE;
-    }
-
-    private static void progress(Invocation call, String line) {
-        call.messages().println(line);
-        call.messages().flush();
     }
 
     private static Optional<BenchParameters> bench(Invocation call, StudyView study) {

@@ -12,6 +12,8 @@ import coldproof.report.json.JsonObject;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -35,14 +37,22 @@ final class ReportVerb implements Verb {
             return all(call, format);
         }
         call.remark(LookRecord.ofAllTrials(call.study(), Machine.atHand()));
-        CountProgress progress = new CountProgress(call.streams(), Machine.atHand().monotonicNanos(), ReportJob.traces(call.study()), "traces");
-        if (call.has("--data")) {
-            return data(call, progress);
-        }
-        Path file = ReportJob.write(new ReportJob.Request(call.study(), format, call.path("--out"), call.flag("--names")), progress);
-        progress.done();
+        return call.has("--data") ? data(call) : one(call, format);
+    }
+
+    private static int one(Invocation call, Format format) {
+        ReportJob.Request request = new ReportJob.Request(call.study(), format, call.path("--out"), call.flag("--names"));
+        Path file = telling(call, progress -> ReportJob.write(request, progress));
         call.answer(() -> new JsonObject().put("report", file.toString()), () -> "Wrote " + file + "\n");
         return ExitStatus.DONE;
+    }
+
+    /** Does work that reads the traces, and tells how many are read. */
+    private static <T> T telling(Invocation call, Function<IntConsumer, T> work) {
+        int total = ReportJob.traces(call.study());
+        try (ProgressLine progress = new ProgressLine(call.streams(), Machine.atHand().monotonicNanos())) {
+            return work.apply(read -> progress.tell(() -> "read " + read + " of " + total + " traces"));
+        }
     }
 
     private static int all(Invocation call, Format format) {
@@ -54,9 +64,8 @@ final class ReportVerb implements Verb {
         return ExitStatus.DONE;
     }
 
-    private static int data(Invocation call, CountProgress progress) {
-        List<TidyTable> tables = ReportJob.data(call.study(), progress);
-        progress.done();
+    private static int data(Invocation call) {
+        List<TidyTable> tables = telling(call, progress -> ReportJob.data(call.study(), progress));
         List<Path> files = JournalJob.write(tables, call.path("--data").orElseThrow());
         call.answer(() -> ExportJson.of(tables), () -> files.stream().map(file -> "Wrote " + file + "\n").collect(Collectors.joining()));
         return ExitStatus.DONE;

@@ -15,10 +15,11 @@ import java.util.OptionalDouble;
  */
 final class RunningLine implements Underway {
     private final Streams streams;
-    private int written;
+    private final LiveLine line;
 
     RunningLine(Streams streams) {
         this.streams = streams;
+        line = new LiveLine(streams);
     }
 
     @Override
@@ -42,10 +43,10 @@ final class RunningLine implements Underway {
 
     @Override
     public void goesOn(double elapsedSeconds, OptionalDouble dieCelsius, OptionalDouble batteryPercent) {
-        StringBuilder line = new StringBuilder(clock(elapsedSeconds));
-        dieCelsius.ifPresent(celsius -> line.append("  die ").append(Figures.fixed(celsius, 1)).append(" °C"));
-        batteryPercent.ifPresent(percent -> line.append("  battery ").append(Figures.fixed(percent, 0)).append(" %"));
-        show(line.append("  Ctrl-C stops it").toString());
+        StringBuilder text = new StringBuilder(clock(elapsedSeconds));
+        dieCelsius.ifPresent(celsius -> text.append("  die ").append(Figures.fixed(celsius, 1)).append(" °C"));
+        batteryPercent.ifPresent(percent -> text.append("  battery ").append(Figures.fixed(percent, 0)).append(" %"));
+        show(text.append("  Ctrl-C stops it").toString());
     }
 
     @Override
@@ -61,13 +62,8 @@ final class RunningLine implements Underway {
     }
 
     private void show(String text) {
-        if (!streams.interactive()) {
-            return;
+        if (streams.interactive()) {
+            line.show(text);
         }
-        String cut = text.length() < streams.columns() ? text : text.substring(0, streams.columns() - 1);
-        String over = " ".repeat(Math.max(0, written - cut.length()));
-        streams.err().print("\r" + cut + over + (cut.isEmpty() ? "\r" : ""));
-        streams.err().flush();
-        written = cut.length();
     }
 }

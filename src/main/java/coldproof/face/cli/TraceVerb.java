@@ -25,9 +25,10 @@ final class TraceVerb implements Verb {
         }
         Path file = Invocation.pathOf("FILE", call.arguments().get(0));
         OptionalDouble air = call.quantity("--ambient", Dimension.TEMPERATURE);
-        ReadingProgress progress = new ReadingProgress(call.streams(), Machine.atHand().monotonicNanos(), TraceJob.bytes(file));
-        TraceJob.Result result = TraceJob.ofStudy(call.study(), file, call.texts("--map"), air, progress);
-        progress.done();
+        TraceJob.Result result;
+        try (ProgressLine progress = new ProgressLine(call.streams(), Machine.atHand().monotonicNanos())) {
+            result = TraceJob.ofStudy(call.study(), file, call.texts("--map"), air, new ReadingProgress(progress, TraceJob.bytes(file)));
+        }
         call.answer(() -> TraceJson.of(result.summary()),
                 () -> TraceText.of(file.toString(), result.series(), result.summary(), call.streams().columns()));
         return ExitStatus.DONE;
