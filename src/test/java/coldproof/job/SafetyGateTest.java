@@ -15,12 +15,9 @@ import coldproof.study.Source;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -47,24 +44,8 @@ class SafetyGateTest {
 
     @TempDir
     Path folder;
-    private Instant now = Instant.parse("2026-01-14T10:00:00Z");
-    private final Clock clock = new Clock() {
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-    };
-    private final Machine machine = new Machine(clock, () -> now.getEpochSecond() * 1_000_000_000L, () -> "mark", Path.of(""));
+    private final TestClock clock = new TestClock("2026-01-14T10:00:00Z");
+    private final Machine machine = clock.machine();
 
     @BeforeEach
     void plan() throws IOException {
@@ -114,7 +95,7 @@ class SafetyGateTest {
     }
 
     private SafetyGate.Passage through(BenchStudy study, Position position, SafetyGate.Pass pass) {
-        return SafetyGate.pass(study, position, Phase.RUNNING, pass, now);
+        return SafetyGate.pass(study, position, Phase.RUNNING, pass, clock.instant());
     }
 
     private List<String> refused(BenchStudy study, Position position, SafetyGate.Pass pass) {
@@ -174,10 +155,10 @@ class SafetyGateTest {
     @Test
     void aStayLongerThanTheDayAllowsIsAStop() throws IOException {
         Files.writeString(folder.resolve("safety.yaml"), "place: {latitude: 47.6, longitude: 12.3}\n");
-        now = Instant.parse("2026-01-14T15:00:00Z"); // the sun sets there at about 15:43 UTC; the session takes 28 min, to be over half an hour before
+        clock.set(Instant.parse("2026-01-14T15:00:00Z")); // the sun sets there at about 15:43 UTC; the session takes 28 min, to be over half an hour before
         try (BenchStudy study = open()) {
             assertTrue(names(refused(study, first(study, "yard"), SafetyGate.Pass.NOTHING), "stay-too-long"));
-            now = Instant.parse("2026-01-14T14:30:00Z");
+            clock.set(Instant.parse("2026-01-14T14:30:00Z"));
             through(study, first(study, "yard"), SafetyGate.Pass.NOTHING);
         }
     }
@@ -278,11 +259,11 @@ class SafetyGateTest {
             }
             Position room = next(study);
             assertTrue(names(refused(study, room, SafetyGate.Pass.NOTHING), "power-on-condensing"));
-            Instant cameIn = now;
+            Instant cameIn = clock.instant();
             // -6 to 11.6 °C in 21 °C at the slow end of a laptop: ln(27 / 9.4) = 1.055 of 2 * 1800 / (4 * 0.17) = 5294 s is 93 min
-            now = cameIn.plus(Duration.ofMinutes(92));
+            clock.set(cameIn.plus(Duration.ofMinutes(92)));
             assertTrue(names(refused(study, room, SafetyGate.Pass.NOTHING), "power-on-near-dew-point"));
-            now = cameIn.plus(Duration.ofMinutes(94));
+            clock.set(cameIn.plus(Duration.ofMinutes(94)));
             through(study, room, SafetyGate.Pass.NOTHING);
         }
     }

@@ -9,10 +9,13 @@ import coldproof.machine.sensors.MachineSensors;
 import coldproof.quantity.Refused;
 import coldproof.reason.checklist.Ask;
 import coldproof.reason.checklist.Question;
+import coldproof.reason.safety.Reading;
 import coldproof.report.text.ChecklistText;
+import coldproof.study.Numbered;
 import coldproof.study.Observed;
 import coldproof.study.StartConditionsChecked;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -64,13 +67,22 @@ class StartSensorsTest {
         put("power_supply/BAT0/status", online.equals("1") ? "Full" : "Discharging");
     }
 
-    private LogJob log() {
+    private TestBench bench() {
         bench = bench == null ? new TestBench(folder, PLAN) : bench;
-        return LogJob.open(folder, bench.machine().with(StartSensors.of(new MachineSensors(root, 1).live())));
+        return bench;
+    }
+
+    /** The study as {@code record} opens it. */
+    private BenchStudy study() {
+        return BenchStudy.open(bench().folder(), Machine.atHand());
+    }
+
+    private LogJob log() {
+        return LogJob.open(folder, bench().machine().with(StartSensors.of(new MachineSensors(root, 1).live())));
     }
 
     private StartConditionsChecked lastCheck() {
-        List<StartConditionsChecked> checks = StudyView.read(folder).state().startConditions().stream().map(coldproof.study.Numbered::event).toList();
+        List<StartConditionsChecked> checks = StudyView.read(folder).state().startConditions().stream().map(Numbered::event).toList();
         return checks.get(checks.size() - 1);
     }
 
@@ -180,8 +192,7 @@ class StartSensorsTest {
     void recordReadsItselfAndWritesItWithTheTrial() throws IOException {
         laptop("48460", "38", "1");
         List<String> remarks = new ArrayList<>();
-        new TestBench(folder, PLAN);
-        try (BenchStudy study = BenchStudy.open(folder, Machine.atHand())) {
+        try (BenchStudy study = study()) {
             assertThrows(Refused.class, () -> record(study, SafetyGate.Pass.NOTHING, remarks, "false"));
             assertTrue(study.view().state().startConditions().isEmpty(), "a run that failed leaves nothing");
             record(study, SafetyGate.Pass.NOTHING, remarks, "true");
@@ -194,9 +205,8 @@ class StartSensorsTest {
     @Test
     void whatIsGivenToRecordReplacesASensor() throws IOException {
         laptop("48460", "83", "1");
-        new TestBench(folder, PLAN);
-        SafetyGate.Pass given = new SafetyGate.Pass(List.of(new Taken(coldproof.reason.safety.Reading.POWER, "--power", "battery")), Optional.empty(), Map.of());
-        try (BenchStudy study = BenchStudy.open(folder, Machine.atHand())) {
+        SafetyGate.Pass given = new SafetyGate.Pass(List.of(new Taken(Reading.POWER, "--power", "battery")), Optional.empty(), Map.of());
+        try (BenchStudy study = study()) {
             record(study, given, new ArrayList<>(), "true");
         }
         assertEquals(Observed.of("battery"), lastCheck().readings().get("power source"));
@@ -213,8 +223,8 @@ class StartSensorsTest {
             log.answer("wall");
         }
         put("hwmon/hwmon0/temp1_input", "90000");
-        try (BenchStudy study = BenchStudy.open(folder, Machine.atHand())) {
-            record(study, SafetyGate.Pass.NOTHING, new ArrayList<>(), "true");
+        try (BenchStudy study = study()) {
+            record(study);
         }
         assertEquals(47, lastCheck().readings().get("die temperature").amount().orElseThrow());
         assertFalse(StudyView.read(folder).state().trials().isEmpty());
@@ -224,7 +234,6 @@ class StartSensorsTest {
     @Test
     void recordWaitsForWhatSensorsShow() throws IOException {
         laptop("50000", "83", "1");
-        new TestBench(folder, PLAN);
         List<String> waited = new ArrayList<>();
         Underway cooling = new Underway() {
             @Override
@@ -233,15 +242,14 @@ class StartSensorsTest {
                 try {
                     put("hwmon/hwmon0/temp1_input", "52500");
                 } catch (IOException broken) {
-                    throw new java.io.UncheckedIOException(broken);
+                    throw new UncheckedIOException(broken);
                 }
             }
         };
-        try (BenchStudy study = BenchStudy.open(folder, Machine.atHand())) {
-            record(study, SafetyGate.Pass.NOTHING, new ArrayList<>(), "true");
+        try (BenchStudy study = study()) {
+            record(study);
             put("hwmon/hwmon0/temp1_input", "61000");
-            RecordJob.Request request = new RecordJob.Request(List.of("true"), Optional.empty(), 60, 30, cooling);
-            RecordJob.next(study, Machine.atHand(), request, SafetyGate.Pass.NOTHING, remark -> {}, new MachineSensors(root, 1));
+            settle(study, 30, cooling);
         }
         assertEquals(List.of("trial 2: die at 61 °C, 11 K from the session's first trial; planned within 3 K"), waited);
         assertEquals(List.of(), lastCheck().deviations());
@@ -251,16 +259,26 @@ class StartSensorsTest {
     @Test
     void aWaitThatIsOverIsADeviation() throws IOException {
         laptop("50000", "30", "1");
-        new TestBench(folder, PLAN);
-        try (BenchStudy study = BenchStudy.open(folder, Machine.atHand())) {
-            RecordJob.Request request = new RecordJob.Request(List.of("true"), Optional.empty(), 60, 0.5, Underway.QUIET);
-            RecordJob.next(study, Machine.atHand(), request, SafetyGate.Pass.NOTHING, remark -> {}, new MachineSensors(root, 1));
+        try (BenchStudy study = study()) {
+            settle(study, 0.5, Underway.QUIET);
         }
         assertEquals(List.of("trial 1: battery at 30 %, planned at least 40 %"), lastCheck().deviations());
     }
 
+    private void record(BenchStudy study) {
+        record(study, SafetyGate.Pass.NOTHING, new ArrayList<>(), "true");
+    }
+
     private void record(BenchStudy study, SafetyGate.Pass pass, List<String> remarks, String command) {
-        RecordJob.Request request = new RecordJob.Request(List.of(command), Optional.empty(), 60);
+        next(study, new RecordJob.Request(List.of(command), Optional.empty(), 60), pass, remarks);
+    }
+
+    /** A trial that waits so many seconds at most until the start conditions hold. */
+    private void settle(BenchStudy study, double seconds, Underway underway) {
+        next(study, new RecordJob.Request(List.of("true"), Optional.empty(), 60, seconds, underway), SafetyGate.Pass.NOTHING, new ArrayList<>());
+    }
+
+    private void next(BenchStudy study, RecordJob.Request request, SafetyGate.Pass pass, List<String> remarks) {
         RecordJob.next(study, Machine.atHand(), request, pass, remarks::add, new MachineSensors(root, 1));
     }
 }

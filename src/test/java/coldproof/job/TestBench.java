@@ -1,20 +1,13 @@
 package coldproof.job;
 
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Optional;
 
 /** A bench with clocks that only move when told, and a frozen study on it. */
 public final class TestBench {
-    private static final long NANOS_PER_SECOND = 1_000_000_000L;
+    private final TestClock clock = new TestClock("2026-01-14T09:00:00Z");
     private final Path folder;
-    private Instant now = Instant.parse("2026-01-14T09:00:00Z");
-    private long nanos;
-    private int marks;
 
     /** A study with this plan, frozen. */
     public TestBench(Path folder, String plan) {
@@ -35,29 +28,12 @@ public final class TestBench {
 
     /** Lets time go by. */
     public void pass(Duration time) {
-        now = now.plus(time);
-        nanos += time.toSeconds() * NANOS_PER_SECOND;
+        clock.pass(time);
     }
 
     /** This bench's clocks. */
     public Machine machine() {
-        Clock clock = new Clock() {
-            @Override
-            public ZoneId getZone() {
-                return ZoneOffset.UTC;
-            }
-
-            @Override
-            public Clock withZone(ZoneId zone) {
-                return this;
-            }
-
-            @Override
-            public Instant instant() {
-                return now;
-            }
-        };
-        return new Machine(clock, () -> nanos, () -> String.format(java.util.Locale.ROOT, "%012x", ++marks), Path.of(""));
+        return clock.machine();
     }
 
     /** Two sessions of each ambient, two trials in each, start conditions, a soak of 20 min, a budget outdoors. */
