@@ -8,6 +8,8 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import java.time.Instant;
+import java.util.Random;
 
 /** Keeps the rooms as DEVELOPERS.md draws them: what each may use, of ours and of others. An exception is one line with its reason. */
 @AnalyzeClasses(packages = "coldproof", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -88,7 +90,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule pureRoomsTakeTimeAndChanceFromOutside = noClasses().that().resideInAnyPackage(PURE).should()
             .callMethod(System.class, "currentTimeMillis").orShould().callMethod(System.class, "nanoTime")
-            .orShould().callMethod(java.time.Instant.class, "now").orShould().callConstructor(java.util.Random.class)
+            .orShould().callMethod(Instant.class, "now").orShould().callConstructor(Random.class)
             .orShould().callMethod(Math.class, "random").allowEmptyShould(true);
 
     @ArchTest

@@ -34,6 +34,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Tag;
@@ -164,7 +165,7 @@ class HostileStudyTest {
     }
 
     private static void withoutControls(String text) {
-        java.util.regex.Matcher found = CONTROL.matcher(text);
+        Matcher found = CONTROL.matcher(text);
         assertFalse(found.find(), () -> "U+" + Integer.toHexString(found.group().charAt(0)) + " near: " + text.substring(Math.max(0, found.start() - 40), found.start()));
     }
 

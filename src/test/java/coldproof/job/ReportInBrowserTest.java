@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import coldproof.job.demo.DemoJob;
 import coldproof.report.json.VerdictJson;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -99,7 +100,7 @@ class ReportInBrowserTest {
         Browser.Run run = browser.run(study.resolve("report.html"), 1280, false, "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
         assertFalse(run.err().contains("CONSOLE"), run.err());
         byte[] bytes = Files.readAllBytes(pdf);
-        assertEquals("%PDF", new String(bytes, 0, 4, java.nio.charset.StandardCharsets.US_ASCII));
+        assertEquals("%PDF", new String(bytes, 0, 4, StandardCharsets.US_ASCII));
         assertTrue(bytes.length > 50_000);
     }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
@@ -48,7 +49,7 @@ final class SimulatedBenches {
     /** Names of all benches. */
     static List<String> names() {
         String[] names = new String[20];
-        Arrays.setAll(names, i -> String.format(java.util.Locale.ROOT, "bench-%02d", i + 1));
+        Arrays.setAll(names, i -> String.format(Locale.ROOT, "bench-%02d", i + 1));
         return List.of(names);
     }
 }

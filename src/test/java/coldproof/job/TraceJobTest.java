@@ -12,10 +12,12 @@ import coldproof.trace.Channel;
 import coldproof.trace.ChannelMap.MappedColumn;
 import coldproof.trace.TraceSummary;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -132,10 +134,10 @@ class TraceJobTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void damagedLogsAreSummarisedOrRefused(long seed) throws IOException {
-        java.util.SplittableRandom random = new java.util.SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         String plain = log("time_s,die_c,power_w,clock_mhz", 40);
         for (int i = 0; i < 150; i++) {
-            byte[] bytes = plain.getBytes(java.nio.charset.StandardCharsets.UTF_8);
+            byte[] bytes = plain.getBytes(StandardCharsets.UTF_8);
             for (int flips = 1 + random.nextInt(40); flips > 0; flips--) {
                 bytes[random.nextInt(bytes.length)] = (byte) (random.nextInt(4) == 0 ? random.nextInt(256) : ",;.-9\n\"x".charAt(random.nextInt(8)));
             }

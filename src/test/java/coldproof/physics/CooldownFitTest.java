@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldproof.physics.CooldownFit.Unusable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -117,7 +118,7 @@ class CooldownFitTest {
     void recordsThatCannotCarryItAreRefusedWithTheReason() {
         double[] seconds = times(100, 10);
         double[] flat = new double[100];
-        java.util.Arrays.fill(flat, 20);
+        Arrays.fill(flat, 20);
         assertEquals(Unusable.SPAN_TOO_SMALL, unusable(seconds, flat, OptionalDouble.empty()));
         double[] straight = new double[100];
         for (int i = 0; i < 100; i++) {

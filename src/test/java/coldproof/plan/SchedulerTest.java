@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,7 +32,7 @@ class SchedulerTest {
     }
 
     private static Factor factor(String name, Change change, String... levels) {
-        return new Factor(name, change, java.util.Arrays.stream(levels).map(Level::named).toList());
+        return new Factor(name, change, Arrays.stream(levels).map(Level::named).toList());
     }
 
     private static String letters(RunSheet sheet, String factor) {

@@ -50,8 +50,8 @@ class QuantityTextTest {
 
     @Test
     void nearestWordsComeByEditDistance() {
-        assertEquals(java.util.List.of("ambient"), NearestWord.of("ambeint", java.util.List.of("ambient", "fan")));
-        assertEquals(java.util.List.of(), NearestWord.of("zzz", java.util.List.of("ambient", "fan")));
+        assertEquals(List.of("ambient"), NearestWord.of("ambeint", List.of("ambient", "fan")));
+        assertEquals(List.of(), NearestWord.of("zzz", List.of("ambient", "fan")));
     }
 
     @Test

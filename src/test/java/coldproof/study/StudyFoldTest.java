@@ -3,10 +3,12 @@ package coldproof.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +44,7 @@ class StudyFoldTest {
         if (random.nextInt(12) == 0) { // another process, at times on a computer of another zone
             process = "process " + sequence;
             monotonicSeconds = 0;
-            now = random.nextBoolean() ? now : now.withOffsetSameInstant(java.time.ZoneOffset.ofHours(random.nextInt(4)));
+            now = random.nextBoolean() ? now : now.withOffsetSameInstant(ZoneOffset.ofHours(random.nextInt(4)));
         }
         double seconds = random.nextDouble() * 300;
         monotonicSeconds += seconds;
@@ -66,7 +68,7 @@ class StudyFoldTest {
             case 10 -> new NoteAdded("gloves on", random.nextBoolean() ? OptionalLong.of(other) : OptionalLong.empty());
             case 11 -> new JournalMended("the last line was cut short", Optional.of("journal.jsonl.torn-12"));
             case 12 -> new JournalsMerged(12, 3, 4, List.of("position 5 was recorded in both: the first stands"));
-            case 13 -> new StartConditionsChecked(session, java.util.OptionalInt.of(position), Map.of(), List.of("battery at 38 %"));
+            case 13 -> new StartConditionsChecked(session, OptionalInt.of(position), Map.of(), List.of("battery at 38 %"));
             default -> new TrialRecorded(position, session, position, Map.of("ambient", "room"), 48 + random.nextDouble(), "frames/s", List.of(),
                     Optional.empty(), START, 240, Source.MANUAL);
         };

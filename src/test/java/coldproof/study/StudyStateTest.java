@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -231,7 +232,7 @@ class StudyStateTest {
     @Test
     void daylightSavingIsToldFromAClockSetBack() {
         then(opened(1));
-        now = now.withOffsetSameInstant(java.time.ZoneOffset.ofHours(2));
+        now = now.withOffsetSameInstant(ZoneOffset.ofHours(2));
         then(trial(1, 1, 48));
         assertEquals(List.of(Oddity.Kind.ZONE_CHANGED), oddities());
     }

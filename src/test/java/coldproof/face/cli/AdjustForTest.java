@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,7 +25,7 @@ class AdjustForTest {
         StringBuilder text = new StringBuilder("fan,place,air,day,rate\n");
         for (int i = 0; i < 16; i++) {
             double air = 20 + 5 * chance.nextDouble();
-            String cell = i == 7 && !badCell.isEmpty() ? badCell : String.format(java.util.Locale.ROOT, "%.1f", air);
+            String cell = i == 7 && !badCell.isEmpty() ? badCell : String.format(Locale.ROOT, "%.1f", air);
             text.append(i % 4 == 1 || i % 4 == 2 ? "maximum" : "auto").append(',').append(i).append(',').append(cell).append(",2026-01-").append(10 + i / 2).append(',')
                     .append(100 - air + (i % 4 == 1 || i % 4 == 2 ? 1 : 0) + 0.3 * chance.nextDouble()).append('\n');
         }
@@ -33,7 +35,7 @@ class AdjustForTest {
     private static Call call(Path table, String... more) {
         String[] fixed = {"verdict", "--json", "--trials", table.toString(), "--metric", "rate", "--better", "higher", "--factor", "fan", "--baseline", "auto",
             "--against", "maximum", "--order", "place"};
-        String[] words = java.util.Arrays.copyOf(fixed, fixed.length + more.length);
+        String[] words = Arrays.copyOf(fixed, fixed.length + more.length);
         System.arraycopy(more, 0, words, fixed.length, more.length);
         return Call.of(words);
     }

@@ -8,6 +8,8 @@ import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -145,7 +147,7 @@ class CautionVerbTest {
     /** JSON as plain maps and lists. */
     private static final class Json {
         static Map<String, Object> object(JsonParser parser) {
-            Map<String, Object> members = new java.util.LinkedHashMap<>();
+            Map<String, Object> members = new LinkedHashMap<>();
             while (parser.nextToken() != JsonToken.END_OBJECT) {
                 String key = parser.currentName();
                 parser.nextToken();
@@ -158,7 +160,7 @@ class CautionVerbTest {
             return switch (parser.currentToken()) {
                 case START_OBJECT -> object(parser);
                 case START_ARRAY -> {
-                    List<Object> items = new java.util.ArrayList<>();
+                    List<Object> items = new ArrayList<>();
                     while (parser.nextToken() != JsonToken.END_ARRAY) {
                         items.add(value(parser));
                     }

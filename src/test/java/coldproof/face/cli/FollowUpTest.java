@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ class FollowUpTest {
     }
 
     @Test
-    void itStartsFromTheEarlierPlanWithTheNoiseMeasured() throws java.io.IOException {
+    void itStartsFromTheEarlierPlanWithTheNoiseMeasured() throws IOException {
         String first = study("100\ny\n101\n100\n102\n101\n99\n");
         String second = folder.resolve("second").toString();
         assertEquals(ExitStatus.DONE, Call.of("plan", "new", "--follow", first, "--study", second).status());
@@ -43,7 +44,7 @@ class FollowUpTest {
 
     /** 21.6 % noise and a change of 2 % that matters take thousands of trials: more orders than a double holds. */
     @Test
-    void aHopelesslyNoisyStudyIsSizedAllTheSame() throws java.io.IOException {
+    void aHopelesslyNoisyStudyIsSizedAllTheSame() throws IOException {
         String first = study("100\ny\n160\ny\n80\ny\n100\ny\n170\ny\n70\ny\n");
         String second = folder.resolve("second").toString();
         Call.of("plan", "new", "--follow", first, "--study", second);

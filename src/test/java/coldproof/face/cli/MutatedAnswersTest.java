@@ -14,6 +14,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -64,7 +65,7 @@ class MutatedAnswersTest {
         }
 
         @Override
-        public java.util.Optional<String> ask(String prompt) {
+        public Optional<String> ask(String prompt) {
             out.print(prompt);
             double took = (System.nanoTime() - asked) / 1e9;
             slowestAnswer = took > slowest ? last : slowestAnswer;
@@ -73,7 +74,7 @@ class MutatedAnswersTest {
             String plain = usual.get(random.nextInt(usual.size()));
             String line = random.nextInt(3) == 0 ? plain : mutation.of(plain);
             last = prompt + line;
-            return left-- > 0 ? java.util.Optional.of(line.replace('\n', ' ').replace('\r', ' ')) : java.util.Optional.empty();
+            return left-- > 0 ? Optional.of(line.replace('\n', ' ').replace('\r', ' ')) : Optional.empty();
         }
 
         @Override

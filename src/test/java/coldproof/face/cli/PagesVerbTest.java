@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class PagesVerbTest {
@@ -14,7 +15,7 @@ class PagesVerbTest {
     void theManualKnowsEveryVerbAndOptionAndNoLineIsTakenForARequest() {
         String manual = Call.of("pages", "manual").out();
         for (VerbEntry entry : Verbs.all()) {
-            assertTrue(manual.contains(".SH \"" + entry.name().toUpperCase(java.util.Locale.ROOT) + "\""), entry.name());
+            assertTrue(manual.contains(".SH \"" + entry.name().toUpperCase(Locale.ROOT) + "\""), entry.name());
         }
         assertTrue(manual.contains("(default: 3 %)") && manual.contains("\\-\\-session\\-noise"), manual);
         assertTrue(manual.lines().filter(line -> line.startsWith(".")).allMatch(line -> line.matches("\\.(TH|SH|TP|PP)( .*)?")), manual);

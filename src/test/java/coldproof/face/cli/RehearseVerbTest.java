@@ -8,6 +8,7 @@ import coldproof.job.ReadyPlans;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,7 +26,7 @@ class RehearseVerbTest {
     }
 
     private Call call(String... words) {
-        String[] all = java.util.Arrays.copyOf(words, words.length + 2);
+        String[] all = Arrays.copyOf(words, words.length + 2);
         all[words.length] = "--study";
         all[words.length + 1] = study.toString();
         return Call.of(all);

@@ -3,6 +3,9 @@ package coldproof.reason.limiter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldproof.quantity.Interval;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -46,11 +49,11 @@ class EffectTest {
     /** Welch's t for 1, 2, 3 against 4, 6, 8: difference 4, error sqrt(1/3 + 4/3), 2.94118 degrees; SciPy 1.17.1 stats.t.ppf(.975, 50 / 17). */
     @Test
     void sessionMeansAreComparedWithUnequalVariances() {
-        java.util.List<LimiterTrial> before = new java.util.ArrayList<>();
-        java.util.List<LimiterTrial> after = new java.util.ArrayList<>();
+        List<LimiterTrial> before = new ArrayList<>();
+        List<LimiterTrial> after = new ArrayList<>();
         for (int i = 1; i <= 3; i++) {
-            before.add(new LimiterTrial(java.util.Map.of(), "a" + i, i, null, i, LimiterTrial.Loops.NONE));
-            after.add(new LimiterTrial(java.util.Map.of(), "b" + i, i, null, 2 + 2 * i, LimiterTrial.Loops.NONE));
+            before.add(new LimiterTrial(Map.of(), "a" + i, i, null, i, LimiterTrial.Loops.NONE));
+            after.add(new LimiterTrial(Map.of(), "b" + i, i, null, 2 + 2 * i, LimiterTrial.Loops.NONE));
         }
         Effect effect = Effect.of(before, after, LimiterTrial::logScore);
         assertEquals(4, effect.estimate(), 1e-12);

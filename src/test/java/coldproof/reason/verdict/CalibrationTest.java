@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
@@ -86,7 +87,7 @@ class CalibrationTest {
 
     private static int[] fours(int sessions) {
         int[] sizes = new int[sessions];
-        java.util.Arrays.fill(sizes, 4);
+        Arrays.fill(sizes, 4);
         return sizes;
     }
 

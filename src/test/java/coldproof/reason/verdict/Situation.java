@@ -4,8 +4,10 @@ import coldproof.plan.Change;
 import coldproof.stats.Tail;
 import coldproof.stats.power.DetectableEffect;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -29,13 +31,13 @@ record Situation(Stratum layout, String words, int[] sizes, String levels, doubl
 
     Question question() {
         Change change = layout == Stratum.BETWEEN_SESSIONS ? Change.PER_SESSION : Change.PER_TRIAL;
-        return new Question("fan", "b", "c", coldproof.plan.Better.HIGHER, 3, coldproof.plan.Claim.GAIN, 0.05, java.util.Optional.of(change),
-                java.util.Optional.empty());
+        return new Question("fan", "b", "c", coldproof.plan.Better.HIGHER, 3, coldproof.plan.Claim.GAIN, 0.05, Optional.of(change),
+                Optional.empty());
     }
 
     /** The log effect that the exact power formulas give nine chances in ten, for normal noise and sessions of the mean size. */
     double plannedEffect() {
-        double meanSize = java.util.Arrays.stream(sizes).average().orElseThrow();
+        double meanSize = Arrays.stream(sizes).average().orElseThrow();
         double error;
         double df;
         switch (layout) {
@@ -48,7 +50,7 @@ record Situation(Stratum layout, String words, int[] sizes, String levels, doubl
                 df = sizes[0] - 1;
             }
             case WITHIN_SESSIONS -> {
-                double all = java.util.Arrays.stream(sizes).sum();
+                double all = Arrays.stream(sizes).sum();
                 error = RUN_SD * Math.sqrt(4 / all);
                 df = all - sizes.length - 1;
             }

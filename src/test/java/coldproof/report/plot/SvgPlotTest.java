@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
@@ -78,8 +79,8 @@ class SvgPlotTest {
         while (numbers.find()) {
             found.add(Double.parseDouble(numbers.group()));
         }
-        double[] x = java.util.stream.IntStream.range(0, found.size()).filter(i -> i % 2 == 0).mapToDouble(found::get).toArray();
-        double[] y = java.util.stream.IntStream.range(0, found.size()).filter(i -> i % 2 == 1).mapToDouble(found::get).toArray();
+        double[] x = IntStream.range(0, found.size()).filter(i -> i % 2 == 0).mapToDouble(found::get).toArray();
+        double[] y = IntStream.range(0, found.size()).filter(i -> i % 2 == 1).mapToDouble(found::get).toArray();
         return new double[] {DoubleStream.of(x).min().orElseThrow(), DoubleStream.of(y).min().orElseThrow(), DoubleStream.of(x).max().orElseThrow(),
             DoubleStream.of(y).max().orElseThrow()};
     }
@@ -104,7 +105,7 @@ class SvgPlotTest {
     /** Long labels side by side: some are left out rather than written over each other. */
     @Test
     void labelsDoNotRunIntoEachOther() throws Exception {
-        List<String> names = java.util.stream.IntStream.range(0, 40).mapToObj(i -> "a rather long name " + i).toList();
+        List<String> names = IntStream.range(0, 40).mapToObj(i -> "a rather long name " + i).toList();
         Element svg = drawn(plot(Axis.places("x", names, 40), Axis.between("y", 0, 1)));
         List<Element> labels = all(svg, "text").stream().filter(text -> text.getTextContent().startsWith("a rather")).toList();
         for (int i = 1; i < labels.size(); i++) {

@@ -16,6 +16,7 @@ import coldproof.reason.safety.SafetyRule;
 import coldproof.reason.safety.SafetyScene;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -83,7 +84,7 @@ class FieldCardTextTest {
     @Test
     void everyRuleStandsInItsPhase() {
         for (SafetyRule rule : RULES) {
-            SafetyCard card = new SafetyCard(Optional.empty(), SafetyScene.NOTHING, java.util.Map.of(), List.of(new Caution(rule, rule.phase(), java.util.Map.of())),
+            SafetyCard card = new SafetyCard(Optional.empty(), SafetyScene.NOTHING, Map.of(), List.of(new Caution(rule, rule.phase(), Map.of())),
                     List.of(), List.of(), Optional.empty(), Optional.empty(), false);
             String page = FieldCardText.of(card, "");
             for (Phase phase : Phase.values()) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -33,7 +34,7 @@ class SafetyReadmeTest {
         StringBuilder out = new StringBuilder();
         List<SafetyRule> rules = SafetyRules.bundled();
         for (Phase phase : Phase.values()) {
-            out.append("\n## ").append(phase.title().substring(0, 1).toUpperCase(java.util.Locale.ROOT)).append(phase.title().substring(1)).append("\n\n")
+            out.append("\n## ").append(phase.title().substring(0, 1).toUpperCase(Locale.ROOT)).append(phase.title().substring(1)).append("\n\n")
                     .append("| rule | level | holds when | on the card | source |\n|---|---|---|---|---|\n");
             rules.stream().filter(rule -> rule.phase() == phase).forEach(rule -> out.append(row(rule)));
         }

@@ -8,6 +8,7 @@ import coldproof.stats.Close;
 import coldproof.stats.ReferenceTable;
 import coldproof.stats.Tail;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -112,7 +113,7 @@ class SequentialBoundaryTest {
     @CsvSource({"1, 5.0", "2, 8.3", "3, 10.7", "5, 14.2", "10, 19.3"})
     void lookingWithoutCorrectionRaisesFalseAlarms(int looks, double percent) {
         double[] plain = new double[looks];
-        java.util.Arrays.fill(plain, 1.959963984540054);
+        Arrays.fill(plain, 1.959963984540054);
         assertEquals(percent, 100 * SequentialBoundary.of(plain, Tail.TWO, equallySpaced(looks)).spent(looks - 1), 0.05);
     }
 

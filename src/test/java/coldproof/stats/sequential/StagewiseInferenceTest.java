@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldproof.stats.Close;
 import coldproof.stats.Tail;
 import coldproof.stats.model.Estimate;
+import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class StagewiseInferenceTest {
@@ -55,8 +57,8 @@ class StagewiseInferenceTest {
                     break;
                 }
             }
-            double[] taken = java.util.Arrays.copyOf(fractions, k + 1);
-            SequentialBoundary boundary = SequentialBoundary.of(java.util.stream.IntStream.rangeClosed(0, k).mapToDouble(all::z).toArray(), Tail.TWO, taken);
+            double[] taken = Arrays.copyOf(fractions, k + 1);
+            SequentialBoundary boundary = SequentialBoundary.of(IntStream.rangeClosed(0, k).mapToDouble(all::z).toArray(), Tail.TWO, taken);
             double tail = StagewiseInference.atLeastAsFarUp(boundary, score / Math.sqrt(time), 2);
             above += tail < 0.5 ? 1 : 0;
             covered += tail > 0.025 && tail < 0.975 ? 1 : 0;
