@@ -7,10 +7,11 @@ import java.util.List;
 /** Problems as a person reads them: the place and what is wrong, the line with the spot marked, what was expected, what to do. */
 public final class ProblemText {
     private static final int WIDEST_EXCERPT = 74;
+    private static final int MOST = 20; // told in full; a column of the wrong kind has one in every row
 
     private ProblemText() {}
 
-    /** All problems, a blank line between two, each line ended; what is wrong stands in one line, so that a program can look for it. */
+    /** The problems, not more than the first twenty, a blank line between two, each line ended; what is wrong stands in one line, so that a program can look for it. */
     public static String of(List<Problem> problems) {
         return of(problems, Wrap.USUAL_COLUMNS, Integer.MAX_VALUE);
     }
@@ -22,11 +23,14 @@ public final class ProblemText {
 
     private static String of(List<Problem> problems, int columns, int columnsOfFirst) {
         StringBuilder out = new StringBuilder();
-        for (Problem problem : problems) {
+        for (Problem problem : problems.subList(0, Math.min(MOST, problems.size()))) {
             if (!out.isEmpty()) {
                 out.append('\n');
             }
             one(problem, columns, columnsOfFirst, out);
+        }
+        if (problems.size() > MOST) {
+            out.append("\nAnd ").append(problems.size() - MOST).append(" more; --json tells them all.\n");
         }
         return out.toString();
     }

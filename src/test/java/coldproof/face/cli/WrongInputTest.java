@@ -95,6 +95,13 @@ class WrongInputTest {
     }
 
     @Test
+    void aMistakeInEveryRowIsNotToldOfEveryRow() throws IOException {
+        Call call = refused(verdict("fan,rate\n" + "auto,x\nmaximum,y\n".repeat(500), "--metric", "rate", "--json"), "trials.csv:21:", "And 980 more");
+        assertFalse(call.err().contains("trials.csv:22:"), "twenty will do");
+        assertEquals(1000, new JsonMapper().readTree(call.out()).get("problems").size());
+    }
+
+    @Test
     void aTableOfAHeadingOnlySaysSo() throws IOException {
         refused(verdict("fan,rate\n", "--metric", "rate"), "trials.csv: there is no row below the heading");
     }
