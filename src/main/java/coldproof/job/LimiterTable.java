@@ -7,6 +7,7 @@ import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.reason.limiter.LimiterTrial;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -84,7 +85,8 @@ final class LimiterTable {
 
     private Path log(Table.Row row, int trace) {
         try {
-            return folder.resolve(row.text(trace));
+            Path log = folder.resolve(row.text(trace));
+            return Files.exists(log) ? log : folder.resolve(row.text(trace).replace('\\', '/')); // a table may come from a system with the other separator
         } catch (InvalidPathException broken) {
             throw new Refused(Problem.of("\"" + row.text(trace) + "\" is no file name here", table.place(row, trace), "the file name of a log", "Correct the cell."));
         }

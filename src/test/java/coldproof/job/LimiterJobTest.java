@@ -12,6 +12,7 @@ import coldproof.reason.limiter.LimiterTrial;
 import coldproof.reason.limiter.Limiters;
 import coldproof.trace.Channel;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -19,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -76,5 +78,14 @@ class LimiterJobTest {
         }
         return answer.conditions().stream().filter(condition -> condition.levels().entrySet().containsAll(wanted.entrySet())).findFirst()
                 .orElseThrow(() -> new AssertionError(levels + " is not among " + answer.conditions()));
+    }
+
+    @Test
+    void aTableWrittenWhereFoldersArePartedByTheOtherStrokeFindsItsLogs() throws IOException {
+        Path trials = SimulatedBenches.unpack("bench-01", folder);
+        Files.writeString(trials, Files.readString(trials).replace("traces/", "traces\\"));
+        LimiterQuestion question = new LimiterQuestion(trials, "trace", List.of("ambient"), Optional.empty(), Better.HIGHER, Optional.empty(), Optional.empty(),
+                List.of(), KnownLimits.NONE);
+        assertTrue(LimiterTable.entries(question).stream().allMatch(entry -> Files.exists(entry.log())));
     }
 }
