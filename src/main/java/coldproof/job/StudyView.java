@@ -143,6 +143,11 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         return Checklist.nextTrial(sheet, state);
     }
 
+    /** How many trials are still to run. */
+    public int toCome() {
+        return Checklist.toCome(sheet, state);
+    }
+
     /**
      * The trials that count, each with a score that has a logarithm. A journal written by another program may hold others.
      *

@@ -59,7 +59,7 @@ final class RecordVerb implements Verb {
                 one.get().telemetry().ifPresent(logs::add);
                 pass = pass.withoutReadings();
             }
-            int remaining = study.view().sheet().positions().size() - study.view().state().trials().size() - study.view().state().skipped().size();
+            int remaining = study.view().toCome();
             String next = study.view().next().map(position -> call.next("trial " + position.number() + ", " + Harmless.line(position.condition())))
                     .orElseGet(() -> "All trials are done.\n" + call.next("coldproof verdict"));
             cost(logs).ifPresent(remarks::tell);

@@ -61,6 +61,17 @@ public final class Checklist {
         return first;
     }
 
+    /** How many trials are still to run: neither recorded nor left out, nor left of a session that was broken off for good. */
+    public static int toCome(RunSheet sheet, StudyState state) {
+        Set<Integer> settled = settled(state);
+        Set<Integer> brokenOff = brokenOff(state);
+        int toCome = 0;
+        for (Position position : sheet.positions()) {
+            toCome += settled.contains(position.number()) || brokenOff.contains(position.session()) ? 0 : 1;
+        }
+        return toCome;
+    }
+
     private static Set<Integer> settled(StudyState state) {
         Set<Integer> settled = new HashSet<>(state.skipped().keySet());
         for (Trial trial : state.trials()) {

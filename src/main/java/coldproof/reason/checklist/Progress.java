@@ -20,9 +20,11 @@ import java.util.Optional;
  * @param ofSession trials of that session
  * @param recorded trials that count
  * @param skipped trials left out
+ * @param open trials still to run
  * @param condition what is set for this trial, such as {@code chilled, fan maximum}; empty when nothing is left
  */
-public record Progress(int trial, int trials, int session, int sessions, int inSession, int ofSession, int recorded, int skipped, String condition) {
+public record Progress(int trial, int trials, int session, int sessions, int inSession, int ofSession, int recorded, int skipped, int open,
+        String condition) {
     /** Where the study stands at a step. */
     public static Progress at(Step step, Plan plan, RunSheet sheet, StudyState state) {
         int all = sheet.positions().size();
@@ -31,12 +33,7 @@ public record Progress(int trial, int trials, int session, int sessions, int inS
         int ofSession = sheet.ofSession(session).size();
         return new Progress(position.map(Position::number).orElse(all), all, session, sheet.sessions(),
                 position.map(Position::orderInSession).orElse(ofSession), ofSession, state.trials().size(), state.skipped().size(),
-                position.map(at -> condition(plan, at)).orElse(""));
-    }
-
-    /** Trials neither recorded nor skipped. */
-    public int open() {
-        return trials - recorded - skipped;
+                Checklist.toCome(sheet, state), position.map(at -> condition(plan, at)).orElse(""));
     }
 
     /**
