@@ -1,5 +1,6 @@
 package coldproof.reason.verdict;
 
+import coldproof.stats.DotProduct;
 import coldproof.stats.distribution.StudentT;
 import coldproof.stats.model.LeastSquares;
 import java.util.Optional;
@@ -20,16 +21,10 @@ record AddedColumn(double slope, double standardError, int degreesOfFreedom, dou
         LeastSquares model = LeastSquares.of(scores, columns);
         double[] free = model.leftOf(added);
         double[] left = model.residuals();
-        double whole = 0;
-        double squares = 0;
-        double product = 0;
-        for (int i = 0; i < free.length; i++) {
-            whole += added[i] * added[i];
-            squares += free[i] * free[i];
-            product += free[i] * left[i];
-        }
+        double squares = DotProduct.of(free, free);
+        double product = DotProduct.of(free, left);
         int df = model.degreesOfFreedom() - 1;
-        if (df < 2 || model.isExact() || !(squares > ALIASED * whole)) {
+        if (df < 2 || model.isExact() || !(squares > ALIASED * DotProduct.of(added, added))) {
             return Optional.empty();
         }
         double slope = product / squares;

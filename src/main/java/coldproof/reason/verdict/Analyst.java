@@ -1,6 +1,7 @@
 package coldproof.reason.verdict;
 
 import coldproof.plan.Better;
+import coldproof.stats.interval.Moments;
 import coldproof.stats.model.DesignMatrix;
 import coldproof.stats.model.Estimate;
 import coldproof.stats.model.NoiseComponents;
@@ -93,7 +94,7 @@ final class Analyst {
     /** The difference of session means, whatever it is worth; empty where another factor was set once a session too. */
     OptionalDouble differenceOfSessions() {
         BetweenSessions sessions = between();
-        return sessions.adjusts() ? OptionalDouble.empty() : OptionalDouble.of(LogScores.mean(sessions.means().against()) - LogScores.mean(sessions.means().baseline()));
+        return sessions.adjusts() ? OptionalDouble.empty() : OptionalDouble.of(sessions.means().difference());
     }
 
     private BetweenSessions between() {
@@ -180,7 +181,7 @@ final class Analyst {
         double[] against = whole.stream().mapToDouble(both -> LogScores.of(both[1], better)).toArray();
         Estimate estimate = adjusts() ? preparedPairs().test(LogScores.of(pairedTrials(), better)) : Pairs.test(baseline, against);
         double[] differences = Pairs.differences(baseline, against);
-        double runLogSd = Math.sqrt(LogScores.sumOfSquares(differences) / (differences.length - 1) / 2);
+        double runLogSd = Math.sqrt(Moments.of(differences).variance() / 2);
         return new Analysis(estimate, "paired t test on log scores" + adjusted(), OptionalDouble.empty(), OptionalDouble.of(runLogSd));
     }
 

@@ -26,7 +26,7 @@ final class CarryingIn {
     Analysis singleSessions(SessionMeans means) {
         int sessions = means.baseline().length + means.against().length;
         double weight = 1.0 / means.baseline().length + 1.0 / means.against().length;
-        Estimate own = sessions > 2 ? means.pooled() : Estimate.of(difference(means), 0, 1);
+        Estimate own = sessions > 2 ? means.pooled() : Estimate.of(means.difference(), 0, 1);
         CarriedNoise noise = ofSessions(means, sessions > 2 ? OptionalDouble.of(own.standardError() / Math.sqrt(weight)) : OptionalDouble.empty(), sessions - 2.0);
         return judged(own.logDifference(), weight, noise, "difference of session means");
     }
@@ -45,10 +45,6 @@ final class CarryingIn {
         CarriedNoise noise = new CarriedNoise(known.from(), LogRatio.logSdOfCv(known.runCvPercent()), known.runDf().orElseThrow(), own.runLogSd(),
                 own.estimate().degreesOfFreedom());
         return judged(own.estimate().logDifference(), weight, noise, own.method());
-    }
-
-    private static double difference(SessionMeans means) {
-        return LogScores.mean(means.against()) - LogScores.mean(means.baseline());
     }
 
     private Analysis judged(double difference, double weight, CarriedNoise noise, String method) {

@@ -1,5 +1,6 @@
 package coldproof.reason.verdict;
 
+import coldproof.stats.DotProduct;
 import coldproof.stats.model.LeastSquares;
 import coldproof.stats.series.BrownForsythe;
 import coldproof.stats.series.GeneralisedEsd;
@@ -123,10 +124,6 @@ final class Checks {
     }
 
     private static double meanSquare(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value * value;
-        }
-        return sum / values.length;
+        return DotProduct.of(values, values) / values.length;
     }
 }

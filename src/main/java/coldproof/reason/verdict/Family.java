@@ -1,5 +1,6 @@
 package coldproof.reason.verdict;
 
+import coldproof.stats.interval.Moments;
 import coldproof.stats.model.DesignMatrix;
 import coldproof.stats.model.JointEstimates;
 import coldproof.stats.model.WithinSessions;
@@ -52,7 +53,7 @@ record Family(ManyToOne comparisons, String method) {
             trialsOf.computeIfAbsent(session[i], s -> new ArrayList<>()).add(i);
         }
         List<List<Integer>> sessions = List.copyOf(trialsOf.values());
-        double[] means = sessions.stream().mapToDouble(of -> LogScores.mean(of.stream().mapToDouble(i -> logScores[i]).toArray())).toArray();
+        double[] means = sessions.stream().mapToDouble(of -> Moments.of(of.stream().mapToDouble(i -> logScores[i]).toArray()).mean()).toArray();
         int[] levelOf = sessions.stream().mapToInt(of -> level[of.get(0)]).toArray();
         return new Family(groups(means, levelOf, levels), "t tests on session means of log scores with one variance");
     }

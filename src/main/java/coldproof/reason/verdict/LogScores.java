@@ -1,6 +1,7 @@
 package coldproof.reason.verdict;
 
 import coldproof.plan.Better;
+import coldproof.stats.interval.Moments;
 import java.util.Arrays;
 import java.util.List;
 
@@ -16,26 +17,9 @@ final class LogScores {
         return trials.stream().mapToDouble(trial -> of(trial, better)).toArray();
     }
 
-    static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
-    }
-
     /** The values less their mean. */
     static double[] centred(double[] values) {
-        double mean = mean(values);
+        double mean = Moments.of(values).mean();
         return Arrays.stream(values).map(value -> value - mean).toArray();
-    }
-
-    static double sumOfSquares(double[] values) {
-        double mean = mean(values);
-        double sum = 0;
-        for (double value : values) {
-            sum += (value - mean) * (value - mean);
-        }
-        return sum;
     }
 }

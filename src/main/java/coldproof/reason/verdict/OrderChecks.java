@@ -1,12 +1,13 @@
 package coldproof.reason.verdict;
 
+import coldproof.stats.DotProduct;
 import coldproof.stats.interval.ConfidenceInterval;
+import coldproof.stats.interval.Moments;
 import coldproof.stats.model.Estimate;
 import coldproof.stats.model.LeastSquares;
 import coldproof.stats.series.Autocorrelation;
 import coldproof.stats.series.ResidualSteps;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -106,15 +107,9 @@ final class OrderChecks {
     }
 
     private static double squaredCorrelation(double[] a, double[] b) {
-        double product = 0;
-        double squaresOfA = 0;
-        double squaresOfB = 0;
-        for (int i = 0; i < a.length; i++) {
-            product += a[i] * b[i];
-            squaresOfA += a[i] * a[i];
-            squaresOfB += b[i] * b[i];
-        }
-        return squaresOfA == 0 || squaresOfB == 0 ? 0 : product * product / (squaresOfA * squaresOfB);
+        double product = DotProduct.of(a, b);
+        double squares = DotProduct.of(a, a) * DotProduct.of(b, b);
+        return squares == 0 ? 0 : product * product / squares;
     }
 
     private void drift() {
@@ -171,7 +166,7 @@ final class OrderChecks {
     }
 
     private Drift overSessions() {
-        double[] means = arrangement.sessions().values().stream().mapToDouble(session -> LogScores.mean(LogScores.of(session, question.better()))).toArray();
+        double[] means = arrangement.sessions().values().stream().mapToDouble(session -> Moments.of(LogScores.of(session, question.better())).mean()).toArray();
         double[][] columns = new double[2][means.length];
         int i = 0;
         for (List<Observation> session : arrangement.sessions().values()) {

@@ -3,6 +3,7 @@ package coldproof.reason.verdict;
 import coldproof.plan.Order;
 import coldproof.plan.Plan;
 import coldproof.reason.orders.DrawnOrders;
+import coldproof.stats.interval.Moments;
 import coldproof.stats.randomisation.Effort;
 import coldproof.stats.randomisation.RandomisationResult;
 import coldproof.stats.randomisation.RandomisationTest;
@@ -72,7 +73,7 @@ public final class RunOrders {
     private Optional<RandomisationTest> between(Question question, Arrangement arrangement) {
         List<Unit> units = new ArrayList<>();
         for (List<Observation> session : arrangement.sessions().values()) {
-            double mean = LogScores.mean(LogScores.of(session, question.better()));
+            double mean = Moments.of(LogScores.of(session, question.better())).mean();
             units.add(new Unit(mean, session.get(0).level().equals(question.against())));
         }
         return Optional.of(groups(units));

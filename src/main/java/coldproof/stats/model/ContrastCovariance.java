@@ -1,5 +1,6 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
 import java.util.Arrays;
 
 /**
@@ -87,7 +88,7 @@ final class ContrastCovariance {
     private double[] gradient(double[] l) {
         double[] solved = SmallMatrix.times(inverse, l);
         double[] gradient = new double[point.components + 1];
-        gradient[0] = OrthonormalColumns.dot(l, solved);
+        gradient[0] = DotProduct.of(l, solved);
         for (int k = 0; k < point.components; k++) {
             gradient[k + 1] = SmallMatrix.form(solved, point.crossSquares(k), solved);
         }

@@ -1,6 +1,7 @@
 package coldproof.stats.model;
 
 import coldproof.stats.Argument;
+import coldproof.stats.DotProduct;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,7 +40,7 @@ public final class LeastSquares {
         }
         sweep(residuals, basis);
         sweep(residuals, basis); // once more, against rounding
-        return new LeastSquares(basis, residuals, dot(scores, scores));
+        return new LeastSquares(basis, residuals, DotProduct.of(scores, scores));
     }
 
     /** What the columns leave of each score; a copy. */
@@ -49,7 +50,7 @@ public final class LeastSquares {
 
     /** Sum of their squares. */
     public double residualSquares() {
-        return dot(residuals, residuals);
+        return DotProduct.of(residuals, residuals);
     }
 
     /** Whether the columns leave nothing but rounding. */
@@ -92,11 +93,11 @@ public final class LeastSquares {
                 throw new IllegalArgumentException("a column of " + column.length + " entries for " + n + " scores");
             }
             double[] left = column.clone();
-            double length = Math.sqrt(dot(left, left));
+            double length = Math.sqrt(DotProduct.of(left, left));
             double[][] found = basis.toArray(double[][]::new);
             sweep(left, found);
             sweep(left, found);
-            double rest = Math.sqrt(dot(left, left));
+            double rest = Math.sqrt(DotProduct.of(left, left));
             if (rest > ALIASED * length) {
                 for (int i = 0; i < n; i++) {
                     left[i] /= rest;
@@ -109,18 +110,10 @@ public final class LeastSquares {
 
     private static void sweep(double[] values, double[][] basis) {
         for (double[] direction : basis) {
-            double share = dot(values, direction);
+            double share = DotProduct.of(values, direction);
             for (int i = 0; i < values.length; i++) {
                 values[i] -= share * direction[i];
             }
         }
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }

@@ -1,5 +1,7 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
+
 /**
  * A fitted mixed model: variances, coefficients, and tests of contrasts and terms with Satterthwaite's or Kenward and Roger's degrees of
  * freedom. Immutable.
@@ -96,7 +98,7 @@ public final class MixedModelFit {
      */
     public Estimate satterthwaite(double[] contrast) {
         double[] l = inCoordinates(contrast);
-        return Estimate.of(OrthonormalColumns.dot(l, coordinates), Math.sqrt(covariance.variance(l)), covariance.satterthwaiteDegrees(l));
+        return Estimate.of(DotProduct.of(l, coordinates), Math.sqrt(covariance.variance(l)), covariance.satterthwaiteDegrees(l));
     }
 
     /**
@@ -109,7 +111,7 @@ public final class MixedModelFit {
      */
     public Estimate kenwardRoger(double[] contrast) {
         double[] l = inCoordinates(contrast);
-        return Estimate.of(OrthonormalColumns.dot(l, coordinates), Math.sqrt(covariance.adjustedVariance(l)),
+        return Estimate.of(DotProduct.of(l, coordinates), Math.sqrt(covariance.adjustedVariance(l)),
                 covariance.kenwardRogerDegrees(l));
     }
 
@@ -152,7 +154,7 @@ public final class MixedModelFit {
             throw new IllegalArgumentException("a contrast of " + contrast.length + " entries for " + coordinates.length + " coefficients");
         }
         double[] l = q.contrastInCoordinates(contrast);
-        if (!(OrthonormalColumns.dot(l, l) > 0)) {
+        if (!(DotProduct.of(l, l) > 0)) {
             throw new IllegalArgumentException("the contrast is zero or NaN");
         }
         return l;

@@ -1,5 +1,6 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 
@@ -20,7 +21,7 @@ final class MultipleContrasts {
             if (!(variance > 0)) {
                 throw new IllegalArgumentException("the contrasts depend on each other");
             }
-            double along = OrthonormalColumns.dot(direction, estimate);
+            double along = DotProduct.of(direction, estimate);
             squares += along * along / variance;
             degrees[m] = covariance.satterthwaiteDegrees(SmallMatrix.times(SmallMatrix.transpose(rows), direction));
         }

@@ -1,5 +1,6 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
 import coldproof.stats.interval.ConfidenceInterval;
 import java.util.List;
 
@@ -58,7 +59,7 @@ public record NoiseComponents(double runMeanSquare, int runDegreesOfFreedom, dou
             throw new IllegalArgumentException("no session has a second trial of its condition: run-to-run noise cannot be seen");
         }
         double runSquares = degrees.runSquares();
-        double sessionSquares = Math.max(0, OrthonormalColumns.dot(residual, residual) - runSquares);
+        double sessionSquares = Math.max(0, DotProduct.of(residual, residual) - runSquares);
         double coefficient = 0;
         for (int i = 0; i < data.sessions; i++) {
             double explained = 0;

@@ -1,5 +1,6 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
 import java.util.function.IntFunction;
 
 /**
@@ -24,15 +25,15 @@ final class OrthonormalColumns {
         r = new double[p][p];
         for (int j = 0; j < p; j++) {
             double[] column = q[j];
-            double length = Math.sqrt(dot(column, column));
+            double length = Math.sqrt(DotProduct.of(column, column));
             for (int sweep = 0; sweep < 2; sweep++) {
                 for (int i = 0; i < j; i++) {
-                    double share = dot(q[i], column);
+                    double share = DotProduct.of(q[i], column);
                     r[i][j] += share;
                     subtract(column, share, q[i]);
                 }
             }
-            double own = Math.sqrt(dot(column, column));
+            double own = Math.sqrt(DotProduct.of(column, column));
             if (!(own > ALIASED * length)) {
                 throw new IllegalArgumentException("the effects cannot be told apart: " + nameOf.apply(j)
                         + " is a combination of the terms before it (an empty cell, or two names for one thing)");
@@ -57,7 +58,7 @@ final class OrthonormalColumns {
         double[] coordinates = new double[q.length];
         for (int pass = 0; pass < 2; pass++) {
             for (int j = 0; j < q.length; j++) {
-                double share = dot(q[j], values);
+                double share = DotProduct.of(q[j], values);
                 coordinates[j] += share;
                 subtract(values, share, q[j]);
             }
@@ -98,14 +99,6 @@ final class OrthonormalColumns {
         double sum = 0;
         for (int j = 0; j < q.length; j++) {
             sum += Math.log(r[j][j]);
-        }
-        return sum;
-    }
-
-    static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
         }
         return sum;
     }

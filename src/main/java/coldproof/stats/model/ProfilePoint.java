@@ -1,5 +1,6 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
 import java.util.Arrays;
 
 /**
@@ -62,7 +63,7 @@ final class ProfilePoint {
         logDeterminant += SmallMatrix.factor(factor);
         inverse = SmallMatrix.inverseOfFactored(factor);
         coordinates = SmallMatrix.times(inverse, right);
-        residualSquares = Math.max(0, products[p][p] - OrthonormalColumns.dot(coordinates, right));
+        residualSquares = Math.max(0, products[p][p] - DotProduct.of(coordinates, right));
         criterion = residualDegrees * Math.log(residualSquares) + logDeterminant;
         cross = new double[components][][];
         score = new double[components][];
@@ -278,7 +279,7 @@ final class ProfilePoint {
 
     /** {@code |Z_k'P y|^2}. */
     double scoreSquares(int k) {
-        return OrthonormalColumns.dot(score[k], score[k]);
+        return DotProduct.of(score[k], score[k]);
     }
 
     /** Second derivative of the profiled criterion. */

@@ -1,5 +1,7 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
+
 /**
  * The first derivative of the profiled restricted criterion over the session variance ratio alone: that of {@link ProfilePoint}, without what only
  * the best ratio needs, in buffers that are used again, one row a column of the effects so that the loops over sessions are plain. Not thread-safe.
@@ -46,9 +48,9 @@ final class RatioGradient {
             }
         }
         decompose();
-        double residualSquares = within[columns][columns] + OrthonormalColumns.dot(weighted[columns], mean[columns]);
+        double residualSquares = within[columns][columns] + DotProduct.of(weighted[columns], mean[columns]);
         for (int j = 0; j < columns; j++) {
-            double right = within[columns][j] + OrthonormalColumns.dot(weighted[columns], mean[j]);
+            double right = within[columns][j] + DotProduct.of(weighted[columns], mean[j]);
             for (int m = 0; m < j; m++) {
                 right -= factor[j][m] * solved[m];
             }
@@ -62,7 +64,7 @@ final class RatioGradient {
         for (int j = 0; j < columns; j++) {
             double[] row = factor[j];
             for (int k = 0; k <= j; k++) {
-                double sum = within[j][k] + OrthonormalColumns.dot(weighted[j], mean[k]);
+                double sum = within[j][k] + DotProduct.of(weighted[j], mean[k]);
                 for (int m = 0; m < k; m++) {
                     sum -= row[m] * factor[k][m];
                 }
@@ -94,8 +96,8 @@ final class RatioGradient {
                 here[i] *= reciprocal;
                 score[i] -= effect * here[i];
             }
-            trace -= OrthonormalColumns.dot(here, here);
+            trace -= DotProduct.of(here, here);
         }
-        return trace - residualDegrees * OrthonormalColumns.dot(score, score) / residualSquares;
+        return trace - residualDegrees * DotProduct.of(score, score) / residualSquares;
     }
 }

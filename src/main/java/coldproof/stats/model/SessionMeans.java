@@ -1,5 +1,6 @@
 package coldproof.stats.model;
 
+import coldproof.stats.interval.Moments;
 
 /**
  * One number for each session, so that a factor set once a session is tested against the spread of sessions: the exact test where sessions are
@@ -122,6 +123,11 @@ public record SessionMeans(double[] baseline, double[] against, double trialsPer
     /** Student's t test with a common variance; see {@link TwoGroups#pooled}. */
     public Estimate pooled() {
         return TwoGroups.pooled(baseline, against);
+    }
+
+    /** Mean of the sessions of the other level minus that of the baseline's, log; each has one session or more. */
+    public double difference() {
+        return Moments.of(against).mean() - Moments.of(baseline).mean();
     }
 
     /** Welch's t test with a variance for each level; see {@link TwoGroups#welch}. */

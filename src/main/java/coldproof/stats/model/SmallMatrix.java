@@ -1,5 +1,7 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
+
 /** Symmetric matrices of the size of a model (a few columns), row by row in {@code double[size][size]}. */
 final class SmallMatrix {
     private SmallMatrix() {}
@@ -72,7 +74,7 @@ final class SmallMatrix {
     static double[] times(double[][] a, double[] x) {
         double[] product = new double[a.length];
         for (int i = 0; i < a.length; i++) {
-            product[i] = OrthonormalColumns.dot(a[i], x);
+            product[i] = DotProduct.of(a[i], x);
         }
         return product;
     }
@@ -104,7 +106,7 @@ final class SmallMatrix {
     static double form(double[] x, double[][] a, double[] y) {
         double sum = 0;
         for (int i = 0; i < x.length; i++) {
-            sum += x[i] * OrthonormalColumns.dot(a[i], y);
+            sum += x[i] * DotProduct.of(a[i], y);
         }
         return sum;
     }

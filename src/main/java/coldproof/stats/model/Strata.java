@@ -1,5 +1,6 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -114,10 +115,10 @@ public final class Strata {
         }
         List<Line> lines = new ArrayList<>();
         if (blocks > 1) {
-            lines.add(new Line("error", Stratum.BLOCKS, blocks - 1, squares(blockMeans), Optional.empty()));
+            lines.add(new Line("error", Stratum.BLOCKS, blocks - 1, DotProduct.of(blockMeans, blockMeans), Optional.empty()));
         }
-        addStratum(lines, effects, new Line("error", Stratum.SESSIONS, sessionDegrees, squares(sessionLeft), Optional.empty()));
-        addStratum(lines, effects, new Line("error", Stratum.RUNS, runDegrees, squares(runLeft), Optional.empty()));
+        addStratum(lines, effects, new Line("error", Stratum.SESSIONS, sessionDegrees, DotProduct.of(sessionLeft, sessionLeft), Optional.empty()));
+        addStratum(lines, effects, new Line("error", Stratum.RUNS, runDegrees, DotProduct.of(runLeft, runLeft), Optional.empty()));
         return List.copyOf(lines);
     }
 
@@ -172,7 +173,7 @@ public final class Strata {
                 subtract(perTrial, smaller[part].perTrial);
             }
         }
-        return new Effect(name.toString(), perSession ? Stratum.SESSIONS : Stratum.RUNS, degrees, squares(perTrial), perTrial);
+        return new Effect(name.toString(), perSession ? Stratum.SESSIONS : Stratum.RUNS, degrees, DotProduct.of(perTrial, perTrial), perTrial);
     }
 
     /** For each trial the mean of the trials with the same label. */
@@ -202,9 +203,5 @@ public final class Strata {
         for (int i = 0; i < from.length; i++) {
             from[i] -= what[i];
         }
-    }
-
-    private static double squares(double[] values) {
-        return OrthonormalColumns.dot(values, values);
     }
 }

@@ -1,5 +1,6 @@
 package coldproof.stats.model;
 
+import coldproof.stats.DotProduct;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -58,9 +59,9 @@ public final class WithinSessions {
         double[][] columns = effects.copyOfColumns();
         List<Integer> kept = new ArrayList<>();
         for (int j = 0; j < columns.length; j++) {
-            double length = OrthonormalColumns.dot(columns[j], columns[j]);
+            double length = DotProduct.of(columns[j], columns[j]);
             centre(columns[j], session);
-            if (OrthonormalColumns.dot(columns[j], columns[j]) > CONSTANT * CONSTANT * length) {
+            if (DotProduct.of(columns[j], columns[j]) > CONSTANT * CONSTANT * length) {
                 kept.add(j);
             } else if (contrast[j] != 0) {
                 throw new IllegalArgumentException(effects.columnName(j) + " does not vary within sessions: test it between them");
@@ -89,7 +90,7 @@ public final class WithinSessions {
             this.contrast = contrast;
             this.session = session;
             this.degreesOfFreedom = degreesOfFreedom;
-            this.length = OrthonormalColumns.dot(contrast, contrast);
+            this.length = DotProduct.of(contrast, contrast);
         }
 
         /** Degrees of freedom left for the noise. */
@@ -98,7 +99,7 @@ public final class WithinSessions {
         }
 
         private double correlation(Prepared other) {
-            return OrthonormalColumns.dot(contrast, other.contrast) / Math.sqrt(length * other.length);
+            return DotProduct.of(contrast, other.contrast) / Math.sqrt(length * other.length);
         }
 
         /**
@@ -114,8 +115,8 @@ public final class WithinSessions {
             double[] residual = logScores.clone();
             centre(residual, session);
             double[] coordinates = columns.sweep(residual);
-            double variance = OrthonormalColumns.dot(residual, residual) / degreesOfFreedom;
-            return Estimate.of(OrthonormalColumns.dot(contrast, coordinates), Math.sqrt(variance * length), degreesOfFreedom);
+            double variance = DotProduct.of(residual, residual) / degreesOfFreedom;
+            return Estimate.of(DotProduct.of(contrast, coordinates), Math.sqrt(variance * length), degreesOfFreedom);
         }
     }
 

@@ -1,6 +1,7 @@
 package coldproof.stats.series;
 
 import coldproof.stats.Argument;
+import coldproof.stats.DotProduct;
 import coldproof.stats.model.LeastSquares;
 import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -41,7 +42,7 @@ public record ResidualSteps(double ratio, double expected, double lagOne, double
         if (fit.isExact()) {
             throw new IllegalArgumentException("the model leaves no residual");
         }
-        double ratio = dot(residual, steps(residual, run)) / squares;
+        double ratio = DotProduct.of(residual, steps(residual, run)) / squares;
         double[] eigenvalues = eigenvalues(fit, run, n);
         double mean = 0;
         double[] weights = new double[eigenvalues.length];
@@ -92,13 +93,5 @@ public record ResidualSteps(double ratio, double expected, double lagOne, double
         double[] all = new EigenDecomposition(matrix).getRealEigenvalues();
         Arrays.sort(all);
         return Arrays.copyOf(all, fit.degreesOfFreedom());
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }

@@ -1,6 +1,7 @@
 package coldproof.reason.rehearse.bench;
 
 import coldproof.quantity.LogRatio;
+import coldproof.stats.interval.Moments;
 
 /**
  * One sitting at the simulated bench. Heat, battery and the average of the power limit carry over from trial to trial. Not safe for several
@@ -72,7 +73,7 @@ public final class BenchSession {
         }
         logIdle(condition, workload.tailSeconds(), telemetry);
         double[] rates = loopRates(loopSums, loopSteps, scatterLog);
-        return new BenchTrial(condition, mean(rates), rates, workload.leadSeconds(), workload.workSeconds(), scatter.isDisturbed(),
+        return new BenchTrial(condition, Moments.of(rates).mean(), rates, workload.leadSeconds(), workload.workSeconds(), scatter.isDisturbed(),
                 telemetry.trace(), keeper.truth(parameters, device));
     }
 
@@ -123,14 +124,6 @@ public final class BenchSession {
             rates[i] *= before / after;
         }
         return rates;
-    }
-
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
     }
 
     private static int steps(double seconds) {
