@@ -8,11 +8,16 @@ import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.reason.verdict.Observation;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Turns a table of trials into what the verdict sees. */
 final class TrialsTable {
@@ -66,6 +71,7 @@ final class TrialsTable {
         if (rows.isEmpty()) {
             throw new Refused(Problem.of("there is no row below the heading", Place.named(table.name()), "a row for each trial", "Add the trials."));
         }
+        refuseSpellings(rows);
         requireLevel(rows, question.baseline(), "--baseline");
         question.against().forEach(level -> requireLevel(rows, level, "--against"));
         List<String> against = question.against().isEmpty() ? others(rows) : question.against();
@@ -134,6 +140,31 @@ final class TrialsTable {
             }
         }
         return rows;
+    }
+
+    /** A level written in two ways would leave rows out, or be compared with itself. */
+    private void refuseSpellings(List<Table.Row> rows) {
+        Map<String, String> first = new HashMap<>();
+        Set<String> levels = rows.stream().map(row -> row.text(factor)).collect(Collectors.toSet());
+        Stream.concat(Stream.of(question.baseline()), question.against().stream()).filter(levels::contains).forEach(level -> first.putIfAbsent(plain(level), level));
+        List<Problem> problems = new ArrayList<>();
+        for (Table.Row row : rows) {
+            String level = row.text(factor);
+            String known = first.putIfAbsent(plain(level), level);
+            if (known != null && !known.equals(level)) {
+                problems.add(Problem.of("the level \"" + level + "\" differs from \"" + known + "\" in spelling alone", table.place(row, factor), "one spelling of each level",
+                        "Write it as \"" + known + "\", or give it a name of its own."));
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+    }
+
+    /** A level without what is no difference to a reader: capitals, blanks, decimals of a whole number. */
+    private static String plain(String level) {
+        String bare = level.toLowerCase(Locale.ROOT).replaceAll("\\s+", "");
+        return bare.matches("[+-]?\\d+[.,]0+") ? bare.replaceAll("[.,]0+$", "") : bare;
     }
 
     private void requireLevel(List<Table.Row> rows, String level, String option) {

@@ -102,6 +102,15 @@ class WrongInputTest {
     }
 
     @Test
+    void aLevelWrittenInTwoWaysIsNotLeftOut() throws IOException {
+        refused(verdict("fan,rate\nauto,50.1\nmaximum,51\nAuto,50\nmaximum,51.5\n", "--metric", "rate"), "trials.csv:4:1", "\"Auto\" differs from \"auto\" in spelling alone");
+        assertEquals(ExitStatus.UNDECIDED, verdict("fan,rate\nauto,50.1\nmaximum,51\nauto,50\nmaximum,52\n-1,50\n1,50\n1.1,50\n1.10,50\n", "--metric", "rate").status());
+        Path numbers = Files.writeString(folder.resolve("numbers.csv"), "sticks,rate\n1,50\n2,51\n1.0,50.3\n2,52\n10,49\n100,48\n");
+        refused(Call.of("verdict", "--trials", numbers.toString(), "--metric", "rate", "--better", "higher", "--factor", "sticks", "--baseline", "1", "--against", "2"),
+                "numbers.csv:4:1", "\"1.0\" differs from \"1\"");
+    }
+
+    @Test
     void aTableOfAHeadingOnlySaysSo() throws IOException {
         refused(verdict("fan,rate\n", "--metric", "rate"), "trials.csv: there is no row below the heading");
     }
