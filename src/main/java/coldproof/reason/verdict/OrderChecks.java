@@ -82,10 +82,11 @@ final class OrderChecks {
     private double trialsLean() {
         double[] place = modelled.places();
         double[] level = new double[place.length];
-        double[][] runs = new double[1 + modelled.run()[place.length - 1]][place.length];
+        int[] runOf = modelled.run();
+        double[][] runs = new double[1 + runOf[place.length - 1]][place.length];
         for (int i = 0; i < level.length; i++) {
             level[i] = modelled.isAgainst(i) ? 1 : 0;
-            runs[modelled.run()[i]][i] = 1;
+            runs[runOf[i]][i] = 1;
         }
         return squaredCorrelation(LeastSquares.of(level, runs).residuals(), place);
     }

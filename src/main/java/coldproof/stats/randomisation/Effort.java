@@ -11,7 +11,7 @@ public record Effort(double exactUpTo, int resamples) {
     /** Exact up to 10^12 assignments (a tenth of a second or so), else a million draws. */
     public static final Effort STANDARD = new Effort(1e12, 1_000_000);
 
-    private static final double UNITS_DRAWN = 4e7; // about a second of one core
+    private static final double UNITS_DRAWN = 4e7; // a second of one core where each is swapped into its place, a tenth of it where bits are drawn
     private static final int FEWEST = 20_000; // leaves p = 0.05 a Monte Carlo standard error of 0.0015
 
     /**

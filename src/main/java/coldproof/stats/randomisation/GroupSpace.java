@@ -203,8 +203,7 @@ final class GroupSpace implements AssignmentSpace {
 
     @Override
     public Draws draws() {
-        Draws sums = restriction == Restriction.NONE && values.length <= ChunkedDraws.MOST_PLACES
-                ? new ChunkedDraws(values, slopes, chosen) : new ShuffledDraws(values, slopes, chosen, restriction);
+        Draws sums = sums();
         return (random, statistic, overlap) -> {
             sums.fill(random, statistic, overlap);
             for (int i = 0; i < statistic.length; i++) {
@@ -214,6 +213,15 @@ final class GroupSpace implements AssignmentSpace {
                 overlap[i] = scale * overlap[i] + offsetSlope;
             }
         };
+    }
+
+    private Draws sums() {
+        boolean many = values.length > ChunkedDraws.MOST_PLACES;
+        if (restriction == Restriction.NONE && !many) {
+            return new ChunkedDraws(values, slopes, chosen);
+        }
+        return isHalved() && many && MaskedDraws.suits(values.length, chosen) ? new MaskedDraws(values, slopes, chosen, restriction == Restriction.NONE)
+                : new ShuffledDraws(values, slopes, chosen, restriction);
     }
 
     /** Every allowed statistic and overlap, for use as one choice among several sessions. */
