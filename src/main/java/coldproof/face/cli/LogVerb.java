@@ -9,7 +9,6 @@ import coldproof.job.OneShot;
 import coldproof.reason.checklist.Ask;
 import coldproof.reason.checklist.Question;
 import coldproof.report.json.ChecklistJson;
-import coldproof.report.json.JsonObject;
 import coldproof.report.text.ChecklistText;
 import coldproof.report.text.ProblemText;
 import java.nio.file.Path;

@@ -13,7 +13,6 @@ import coldproof.report.text.Harmless;
 import coldproof.report.text.PlanText;
 import coldproof.report.text.ProblemText;
 import coldproof.report.text.TextTable;
-import coldproof.report.text.Wrap;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -16,14 +16,11 @@ import coldproof.plan.Plan;
 import coldproof.plan.StartConditions;
 import coldproof.plan.Workload;
 import coldproof.quantity.Dimension;
-import coldproof.quantity.NearestWord;
-import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -32,11 +29,12 @@ public final class PlanReader {
     private static final double SMALLEST_ERROR_PERCENT = 0.0001; // one wrong answer in a million: no test of this kind keeps a smaller promise
     private static final long SEED_WHERE_NONE_IS_WRITTEN = 1;
 
-    private final List<Problem> problems = new ArrayList<>();
     private final YamlForm form;
+    private final List<Problem> problems;
 
-    private PlanReader(YamlForm form) {
+    private PlanReader(YamlForm form, List<Problem> problems) {
         this.form = form;
+        this.problems = problems;
     }
 
     /**
@@ -47,42 +45,38 @@ public final class PlanReader {
      * @throws Refused with every problem found
      */
     public static Plan read(String file, String text) {
-        List<Problem> shared = new ArrayList<>();
-        PlanReader reader = new PlanReader(YamlForm.of(YamlTree.read(file, text), "the plan", shared));
-        Plan plan = reader.plan(shared);
-        if (!shared.isEmpty()) {
-            throw new Refused(shared);
-        }
-        return plan;
+        List<Problem> problems = new ArrayList<>();
+        return new PlanReader(YamlForm.of(YamlTree.read(file, text), "the plan", problems), problems).plan();
     }
 
-    private Plan plan(List<Problem> shared) {
+    private Plan plan() {
         version();
         String title = form.text("title", "a sentence with the question");
         String device = form.text("device", "what is tested");
         Metric metric = metric();
-        List<Factor> factors = new FactorsReader(form, shared).factors();
-        Optional<Comparison> compare = comparison(factors);
+        List<Factor> factors = new FactorsReader(form, problems).factors();
+        Optional<Comparison> compare = new ComparisonReader(form, factors).comparison();
         double matters = form.quantity("matters", Dimension.PERCENT).orElse(Double.NaN);
         if (!form.has("matters")) {
             form.missing("matters", "the smallest change worth having, such as 3 %");
         } else if (matters <= 0 || matters >= 1000) {
-            shared.add(Problem.of("`matters` is " + matters + " %", form.placeOf("matters"), "a change above 0 %", "Write the smallest change worth having."));
+            problems.add(Problem.of("`matters` is " + matters + " %", form.placeOf("matters"), "a change above 0 %", "Write the smallest change worth having."));
         }
         Claim claim = form.word("claim", List.of("gain", "same")).equals(Optional.of("same")) ? Claim.SAME : Claim.GAIN;
         Optional<NoiseAssumption> noise = noise();
         Errors errors = errors();
         int looks = form.whole("looks", 1, 10).orElse(1);
         form.has("layout"); // known, though without a comparison it cannot be read
-        Optional<Layout> layout = compare.isPresent() ? new LayoutReader(form, shared, factors, compare.get()).layout() : Optional.empty();
-        Budget budget = new BudgetReader(form, shared, factors).budget();
-        StartConditions start = start();
-        AbortLimits abort = abort();
-        Workload workload = new WorkloadReader(form, shared, factors, compare).workload();
+        Optional<Layout> layout = compare.isPresent() ? new LayoutReader(form, problems, factors, compare.get()).layout() : Optional.empty();
+        Budget budget = new BudgetReader(form, problems, factors).budget();
+        ConditionsReader conditions = new ConditionsReader(form);
+        StartConditions start = conditions.start();
+        AbortLimits abort = conditions.abort();
+        Workload workload = new WorkloadReader(form, problems, factors, compare).workload();
         long seed = seed();
         form.finish();
-        if (!shared.isEmpty()) {
-            return null;
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
         }
         return new Plan(title, device, metric, compare.orElseThrow(), matters, claim, factors, noise, errors, looks, layout.orElseThrow(), budget,
                 start, abort, workload, seed);
@@ -113,52 +107,6 @@ public final class PlanReader {
         Optional<String> better = inner.word("better", List.of("higher", "lower"));
         inner.finish();
         return new Metric(name, unit, better.orElse("higher").equals("lower") ? Better.LOWER : Better.HIGHER);
-    }
-
-    private Optional<Comparison> comparison(List<Factor> factors) {
-        Optional<YamlForm> compare = form.form("compare");
-        if (compare.isEmpty()) {
-            form.missing("compare", "{factor: ambient, baseline: room, against: chilled}");
-            return Optional.empty();
-        }
-        YamlForm inner = compare.get();
-        String name = inner.text("factor", "the name of a factor");
-        String baseline = inner.text("baseline", "the level compared with");
-        Map<String, Place> against = inner.words("against");
-        if (against.isEmpty()) {
-            inner.missing("against", "the changed level");
-        }
-        inner.finish();
-        Optional<Factor> factor = Factor.named(name, factors);
-        if (factor.isEmpty()) {
-            List<String> names = factors.stream().map(Factor::name).toList();
-            if (!name.isEmpty() && !names.isEmpty()) {
-                form.problem(new Problem("no factor is called \"" + name + "\"", inner.placeOf("factor"),
-                        "one of the factors below `factors`: " + String.join(", ", names), NearestWord.of(name, names),
-                        "Correct the word, then run: coldproof plan check"));
-            }
-            return Optional.empty();
-        }
-        boolean good = level(factor.get(), baseline, inner.placeOf("baseline"));
-        for (Map.Entry<String, Place> level : against.entrySet()) {
-            good &= level(factor.get(), level.getKey(), level.getValue());
-            if (level.getKey().equals(baseline)) {
-                form.problem(Problem.of("\"" + baseline + "\" is compared with itself", level.getValue(), "another level of " + name,
-                        "Name the changed level."));
-                good = false;
-            }
-        }
-        return good && !against.isEmpty() ? Optional.of(new Comparison(name, baseline, List.copyOf(against.keySet()))) : Optional.empty();
-    }
-
-    private boolean level(Factor factor, String level, Place place) {
-        if (level.isEmpty() || factor.levelNames().contains(level)) {
-            return !level.isEmpty();
-        }
-        form.problem(new Problem("the factor " + factor.name() + " has no level \"" + level + "\"", place,
-                "one of its levels: " + String.join(", ", factor.levelNames()), NearestWord.of(level, factor.levelNames()),
-                "Correct the word, then run: coldproof plan check"));
-        return false;
     }
 
     private Optional<NoiseAssumption> noise() {
@@ -213,55 +161,6 @@ public final class PlanReader {
             return whereNoneIsWritten / 100;
         }
         return percent / 100;
-    }
-
-    /** A state of charge, 0 to 100 %. */
-    private OptionalDouble charge(YamlForm inner, String key) {
-        OptionalDouble percent = inner.quantity(key, Dimension.PERCENT);
-        if (percent.isPresent() && !(percent.getAsDouble() >= 0 && percent.getAsDouble() <= 100)) {
-            form.problem(Problem.of("`" + key + "` is " + percent.getAsDouble() + " %", inner.placeOf(key), "a state of charge from 0 % to 100 %", "Write such a charge."));
-            return OptionalDouble.empty();
-        }
-        return percent;
-    }
-
-    private StartConditions start() {
-        Optional<YamlForm> start = form.form("start");
-        if (start.isEmpty()) {
-            return StartConditions.NONE;
-        }
-        YamlForm inner = start.get();
-        OptionalDouble within = withTail(inner, "die temperature within", "of first trial", Dimension.TEMPERATURE_DIFFERENCE);
-        OptionalDouble battery = charge(inner, "battery at least");
-        Optional<String> source = inner.word("power source", List.of("wall", "battery"));
-        inner.finish();
-        return new StartConditions(within, battery, source);
-    }
-
-    private AbortLimits abort() {
-        Optional<YamlForm> abort = form.form("abort");
-        if (abort.isEmpty()) {
-            return AbortLimits.NONE;
-        }
-        YamlForm inner = abort.get();
-        OptionalDouble die = inner.quantity("die temperature above", Dimension.TEMPERATURE);
-        OptionalDouble battery = charge(inner, "battery below");
-        OptionalDouble cell = withTail(inner, "cell temperature below", "while charging", Dimension.TEMPERATURE);
-        inner.finish();
-        return new AbortLimits(die, battery, cell);
-    }
-
-    /** A quantity followed by words that say of what: {@code 3 K of first trial}. The words may be left out. */
-    private OptionalDouble withTail(YamlForm inner, String key, String tail, Dimension dimension) {
-        Optional<String> text = inner.optionalText(key);
-        if (text.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        String quantity = text.get().strip();
-        if (quantity.endsWith(tail)) {
-            quantity = quantity.substring(0, quantity.length() - tail.length()).strip();
-        }
-        return inner.quantityOf(quantity, inner.placeOf(key), "`" + key + "`", dimension);
     }
 
     private long seed() {

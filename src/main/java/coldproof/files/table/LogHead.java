@@ -29,7 +29,7 @@ public record LogHead(String name, List<ColumnSample> columns, char delimiter, b
 
     /** Numbers of the columns a name may mean, first is 0, by the rules of {@link Table#column}; empty when there is none. */
     public List<Integer> find(String wanted) {
-        return Table.find(names(), wanted);
+        return ColumnNames.find(names(), wanted);
     }
 
     static LogHead of(String name, String sample) {

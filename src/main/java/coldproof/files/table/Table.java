@@ -98,7 +98,7 @@ public final class Table {
      * @throws Refused if no column or more than one has the name
      */
     public int column(String wanted, String askedBy) {
-        List<Integer> found = find(columns, wanted);
+        List<Integer> found = ColumnNames.find(columns, wanted);
         if (found.size() == 1) {
             return found.get(0);
         }
@@ -112,50 +112,6 @@ public final class Table {
         String first = columns.get(found.get(0));
         throw new Refused(Problem.of(name + " has " + found.size() + " columns that \"" + wanted + "\" may mean", where,
                 "the name of one column", "Write " + first + "#1 for the first of them, " + first + "#2 for the second, and so on."));
-    }
-
-    /** Numbers of the columns the name may mean, by the rules of {@link #column}; empty when there is none. */
-    static List<Integer> find(List<String> columns, String wanted) {
-        List<Integer> found = matching(columns, wanted.strip(), false, false);
-        if (found.isEmpty()) {
-            found = matching(columns, wanted.strip(), true, false);
-        }
-        if (found.isEmpty()) {
-            found = matching(columns, folded(wanted), true, true);
-        }
-        int sign = wanted.lastIndexOf('#');
-        if (found.isEmpty() && sign > 0 && wanted.substring(sign + 1).matches("[1-9]\\d{0,3}")) {
-            List<Integer> numbered = find(columns, wanted.substring(0, sign));
-            int index = Integer.parseInt(wanted.substring(sign + 1));
-            return index <= numbered.size() ? List.of(numbered.get(index - 1)) : List.of();
-        }
-        return found;
-    }
-
-    private static List<Integer> matching(List<String> columns, String wanted, boolean anyCase, boolean fold) {
-        List<Integer> found = new ArrayList<>();
-        for (int i = 0; i < columns.size(); i++) {
-            String candidate = fold ? folded(columns.get(i)) : columns.get(i);
-            if (anyCase ? candidate.equalsIgnoreCase(wanted) : candidate.equals(wanted)) {
-                found.add(i);
-            }
-        }
-        return found;
-    }
-
-    private static String folded(String name) {
-        String bare = name.strip();
-        int bracket = Math.max(bare.lastIndexOf('['), bare.lastIndexOf('('));
-        if (bracket > 0) {
-            bare = bare.substring(0, bracket);
-        }
-        StringBuilder letters = new StringBuilder();
-        for (char c : bare.toLowerCase(Locale.ROOT).toCharArray()) {
-            if (Character.isLetterOrDigit(c)) {
-                letters.append(c);
-            }
-        }
-        return letters.toString();
     }
 
     /** Whether a cell says that there is no value: blank, a dash, {@code N/A} and the like. */

@@ -9,7 +9,6 @@ import coldproof.study.Observed;
 import coldproof.study.StartConditionsChecked;
 import coldproof.study.StudyState;
 import coldproof.study.Trial;
-import coldproof.study.TrialRecorded;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -2,7 +2,6 @@ package coldproof.report.text;
 
 import coldproof.reason.safety.Caution;
 import coldproof.reason.safety.Cautions;
-import coldproof.reason.safety.OutdoorBudget;
 import coldproof.reason.safety.Phase;
 import coldproof.reason.safety.Reading;
 import coldproof.reason.safety.SafetyCard;
