@@ -83,6 +83,7 @@ class StudyLooksTest {
         Compared early = verdict();
         assertEquals(Word.UNDECIDED, early.verdict().word());
         assertTrue(early.verdict().reason().contains("first look after session 6 of 8"), early.verdict().reason());
+        assertTrue(early.verdict().estimate().isEmpty() && early.verdict().bare().isEmpty() && early.verdict().interval().isEmpty(), "shown, it would be a look");
         assertTrue(early.looks().orElseThrow().taken().isEmpty());
     }
 

@@ -94,9 +94,9 @@ public final class Verdicts {
                 : Optional.empty();
     }
 
-    /** No verdict yet, for a reason that does not lie in the trials. */
+    /** No verdict yet, for a reason that does not lie in the trials; how they came out is not shown, for whoever knows it has looked. */
     Verdict tooEarly(String reason) {
-        return cannotCarry(reason, MoreNeeded.NOTHING, Ruler.alone(ErrorRates.of(question)));
+        return cannotCarry(reason, MoreNeeded.NOTHING, Ruler.alone(ErrorRates.of(question)), Optional.empty(), OptionalDouble.empty());
     }
 
     Stratum stratum() {
@@ -133,8 +133,11 @@ public final class Verdicts {
     /** The verdict where the data cannot carry one; the estimate is shown where there is one, the word stays undecided. */
     private Verdict cannotCarry(String reason, MoreNeeded moreNeeded, Ruler ruler) {
         Optional<Analysis> analysis = shown();
+        return cannotCarry(reason, moreNeeded, ruler, analysis, analysis.isPresent() ? OptionalDouble.empty() : BareChange.of(question, arrangement, stratum));
+    }
+
+    private Verdict cannotCarry(String reason, MoreNeeded moreNeeded, Ruler ruler, Optional<Analysis> analysis, OptionalDouble bareLog) {
         Optional<Interval> none = Optional.empty();
-        OptionalDouble bareLog = analysis.isPresent() ? OptionalDouble.empty() : BareChange.of(question, arrangement, stratum);
         Optional<Verdict.Bare> bare = bareLog.isEmpty() ? Optional.empty() : Optional.of(new Verdict.Bare(bareLog.getAsDouble(), metricPercent(bareLog.getAsDouble())));
         return new Verdict(Word.UNDECIDED, Decision.UNDECIDED, AtLeastMatters.POSSIBLE, reason, analysis.map(a -> change(a.estimate())), bare,
                 analysis.map(a -> ruler.interval(a.estimate())).or(() -> none), analysis.map(a -> ruler.equivalence(a.estimate())).or(() -> none),
