@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -131,15 +132,30 @@ public final class CommandLineFace {
     private ParseResult parse(CommandSpec spec, List<String> words, String verb) {
         CommandLine line = new CommandLine(spec);
         try {
-            return line.parseArgs(words.toArray(new String[0]));
+            ParseResult parsed = line.parseArgs(words.toArray(new String[0]));
+            for (PositionalParamSpec positional : spec.positionalParameters()) { // the parser begins the list anew where it is full
+                List<String> taken = parsed.matchedPositionalValue(0, List.of());
+                if (!positional.arity().isVariable() && taken.size() > positional.arity().max()) {
+                    throw tooMany(verb, taken.get(positional.arity().max()));
+                }
+            }
+            return parsed;
         } catch (UnmatchedArgumentException unmatched) {
             String word = unmatched.getUnmatched().get(0);
+            if (!word.startsWith("-")) {
+                throw tooMany(verb, word);
+            }
             List<String> valid = spec.options().stream().map(option -> option.longestName()).toList();
             throw new Refused(new Problem("\"" + word + "\" is not an option of " + verb, Place.named(word), "one of: " + String.join(", ", valid),
                     NearestWord.of(word, valid), "Correct it, or see: coldproof " + verb + " --help"));
         } catch (ParameterException wrong) {
             throw new Refused(Problem.of(firstLine(wrong.getMessage()), Place.named("coldproof " + verb), "", "See: coldproof " + verb + " --help"));
         }
+    }
+
+    private static Refused tooMany(String verb, String word) {
+        return Invocation.refused("coldproof " + verb, "\"" + word + "\" is one word too many", "no more words than its help names",
+                "Leave it out, or put a text with blanks in quotes. See: coldproof " + verb + " --help");
     }
 
     private static String firstLine(String message) {

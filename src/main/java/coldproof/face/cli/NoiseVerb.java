@@ -33,6 +33,9 @@ final class NoiseVerb implements Verb {
         }
         NoiseReading noise;
         if (call.has("--trials")) {
+            if (!call.arguments().isEmpty()) {
+                throw Invocation.refused("coldproof noise", "both studies and tables are named", "either study folders or --trials", "Ask for one after the other.");
+            }
             List<Path> files = call.texts("--trials").stream().map(file -> Invocation.pathOf("--trials", file)).toList();
             noise = NoiseJob.ofTables(files, call.need("--metric", "score"), call.text("--session"), call.texts("--factor"));
         } else {

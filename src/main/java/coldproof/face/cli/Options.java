@@ -43,7 +43,7 @@ final class Options {
         spec.addOption(OptionSpec.builder(name).type(boolean.class).hidden(true).description(plain(purpose)).build());
     }
 
-    /** Arguments without a name; at least one must be there where the arity does not begin with 0. */
+    /** Arguments without a name; at least one must be there where the arity does not begin with 0, and {@link CommandLineFace} lets in no more than it ends with. */
     static void arguments(CommandSpec spec, String label, String arity, String purpose) {
         spec.addPositional(PositionalParamSpec.builder().paramLabel(label).type(List.class).auxiliaryTypes(String.class).arity(arity)
                 .required(!arity.startsWith("0")).description(plain(purpose)).build());

@@ -36,6 +36,8 @@ import picocli.CommandLine.Model.CommandSpec;
 /** {@code plan new|check|show|freeze}. */
 final class PlanVerb implements Verb {
     private static final List<String> STEPS = List.of("new", "check", "show", "freeze");
+    private static final List<String> DRAFT = List.of("--title", "--device", "--metric", "--unit", "--better", "--factor", "--baseline", "--against", "--change",
+            "--matters", "--claim", "--noise", "--session-noise", "--layout", "--per-level", "--trials-per-session", "--trial-time", "--soak", "--seed");
 
     @Override
     public void describe(CommandSpec spec) {
@@ -89,6 +91,13 @@ final class PlanVerb implements Verb {
     }
 
     private static int create(Invocation call) {
+        String whole = call.has("--from") ? "--from" : "--follow";
+        for (String option : call.has(whole) ? DRAFT : List.<String>of()) {
+            if (call.has(option)) {
+                throw Invocation.refused(option, "it says what a plan from options holds, and " + whole + " takes a whole plan", "one of the two",
+                        "Leave it out, and change the file that is written.");
+            }
+        }
         if (call.flag("--guided") || call.streams().interactive() && !call.has("--from") && !call.has("--factor") && !call.has("--follow") && !call.json()) {
             return guided(call);
         }
@@ -126,9 +135,10 @@ final class PlanVerb implements Verb {
     }
 
     private static Optional<NoiseAssumption> noise(Invocation call) {
-        if (!call.has("--noise")) {
+        if (!call.has("--noise") && !call.has("--session-noise")) {
             return Optional.empty();
         }
+        call.need("--noise", "1.5%");
         return Optional.of(new NoiseAssumption(call.percentBetween("--noise", -1e-9, 500, 0), call.percentBetween("--session-noise", -1e-9, 500, 0),
                 OptionalDouble.empty(), OptionalDouble.empty(), "guess"));
     }

@@ -111,6 +111,19 @@ class WrongInputTest {
     }
 
     @Test
+    void noWordIsPassedOver() {
+        refused(Call.of("trace", "a.csv", "b.csv"), "\"b.csv\" is one word too many");
+        refused(Call.of("plan", "check", "now"), "\"now\" is one word too many");
+        refused(Call.of("journal", "check", "a", "b"), "\"b\" is one word too many");
+        refused(Call.of("runs", "--layout", "paired", "--noise", "1", "%"), "\"%\" is one word too many");
+        refused(Call.of("noise", "study", "--trials", "a.csv", "--metric", "rate"), "both studies and tables");
+        String study = folder.resolve("ready").toString();
+        refused(Call.of("plan", "new", "--from", "chilled-air", "--matters", "5%", "--study", study), "--matters", "--from takes a whole plan");
+        refused(Call.of("plan", "new", "--factor", "fan", "--baseline", "a", "--against", "b", "--metric", "m", "--session-noise", "1%", "--study", study), "--noise: it is missing");
+        assertFalse(Files.exists(folder.resolve("ready")), "nothing was written");
+    }
+
+    @Test
     void aTableOfAHeadingOnlySaysSo() throws IOException {
         refused(verdict("fan,rate\n", "--metric", "rate"), "trials.csv: there is no row below the heading");
     }
