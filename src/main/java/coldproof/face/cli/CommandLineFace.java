@@ -43,7 +43,7 @@ public final class CommandLineFace {
     public int run(String... arguments) {
         boolean json = Arrays.asList(arguments).contains("--json");
         try {
-            return dispatch(arguments);
+            return written(dispatch(arguments));
         } catch (Refused refused) {
             return refuse(refused.problems(), json);
         } catch (OutOfMemoryError | StackOverflowError exhausted) {
@@ -55,6 +55,15 @@ public final class CommandLineFace {
             streams.out().flush();
             streams.err().flush();
         }
+    }
+
+    /** The status, unless the answer did not get out: a script that reads PASS must have the verdict too. */
+    private int written(int status) {
+        if (!streams.out().checkError()) {
+            return status;
+        }
+        streams.err().println("coldproof: the answer could not be written in full: standard output is full or was closed. What was recorded is on disk.");
+        return ExitStatus.FAILED;
     }
 
     /** Whether the call walks the usual paths for the archive of classes. */

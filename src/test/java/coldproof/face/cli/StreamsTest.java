@@ -1,7 +1,14 @@
 package coldproof.face.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.io.Writer;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,5 +26,25 @@ class StreamsTest {
     void aPipeAndASilentEnvironmentGetTheUsualWidth() {
         assertEquals(80, Streams.columns(false, Optional.of("132")));
         assertEquals(80, Streams.columns(true, Optional.empty()));
+    }
+
+    @Test
+    void anAnswerThatDoesNotGetOutIsNoSuccess() {
+        Writer full = new Writer() {
+            @Override
+            public void write(char[] text, int from, int length) throws IOException {
+                throw new IOException("No space left on device");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        StringWriter err = new StringWriter();
+        Streams streams = new Streams(new BufferedReader(new StringReader("")), new PrintWriter(full), new PrintWriter(err), false, 80, false);
+        assertEquals(ExitStatus.FAILED, new CommandLineFace(streams).run("runs", "--layout", "paired", "--noise", "1%"));
+        assertTrue(err.toString().contains("could not be written in full"), err.toString());
     }
 }
