@@ -1,16 +1,12 @@
 package coldproof.reason.verdict;
 
 import coldproof.plan.Change;
-import coldproof.quantity.QuantityText;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -19,12 +15,12 @@ import java.util.Set;
 final class Arrangement {
     private final Question question;
     private final List<Observation> trials;
-    private final Map<String, List<Observation>> sessions;
+    private final SessionOrder sessionOrder;
 
     Arrangement(Question question, List<Observation> all) {
         this.question = question;
         this.trials = all.stream().filter(trial -> trial.level().equals(question.baseline()) || trial.level().equals(question.against())).toList();
-        this.sessions = inOrder(trials);
+        this.sessionOrder = SessionOrder.of(trials);
     }
 
     List<Observation> trials() {
@@ -33,7 +29,7 @@ final class Arrangement {
 
     /** Sessions in the order they were run, as far as that is known. */
     Map<String, List<Observation>> sessions() {
-        return sessions;
+        return sessionOrder.sessions();
     }
 
     boolean hasSessions() {
@@ -63,7 +59,7 @@ final class Arrangement {
         if (question.change().isPresent()) {
             return question.change().get() == Change.PER_SESSION ? Stratum.BETWEEN_SESSIONS : Stratum.WITHIN_SESSIONS;
         }
-        boolean mixed = sessions.values().stream().anyMatch(session -> levels(session).size() > 1);
+        boolean mixed = sessions().values().stream().anyMatch(session -> levels(session).size() > 1);
         return mixed ? Stratum.WITHIN_SESSIONS : Stratum.BETWEEN_SESSIONS;
     }
 
@@ -73,7 +69,7 @@ final class Arrangement {
 
     /** How many sessions hold trials of the level. */
     int sessionsWith(String level) {
-        return (int) sessions.values().stream().filter(session -> levels(session).contains(level)).count();
+        return (int) sessions().values().stream().filter(session -> levels(session).contains(level)).count();
     }
 
     /** The pairs that have a trial of each level, baseline first; several trials of a level stand as the last of them with their geometric mean. */
@@ -96,41 +92,9 @@ final class Arrangement {
         return levels;
     }
 
-    /** Sessions by their numbers where all are numbers; else by run order where that runs through; else as they first appear. */
-    private static Map<String, List<Observation>> inOrder(List<Observation> trials) {
-        Map<String, List<Observation>> found = new LinkedHashMap<>();
-        trials.forEach(trial -> found.computeIfAbsent(trial.session(), label -> new ArrayList<>()).add(trial));
-        List<String> labels = new ArrayList<>(found.keySet());
-        if (allNumbered(labels)) {
-            labels.sort(Comparator.comparingInt(label -> number(label).orElseThrow()));
-        } else if (orderRunsThrough(trials)) {
-            labels.sort((a, b) -> Double.compare(meanOrder(found.get(a)), meanOrder(found.get(b))));
-        }
-        Map<String, List<Observation>> ordered = new LinkedHashMap<>();
-        labels.forEach(label -> ordered.put(label, found.get(label)));
-        return ordered;
-    }
-
-    private static boolean allNumbered(Collection<String> sessions) {
-        return sessions.stream().allMatch(label -> number(label).isPresent());
-    }
-
-    private static OptionalInt number(String session) {
-        return QuantityText.whole(session, 0, Integer.MAX_VALUE);
-    }
-
-    private static boolean orderRunsThrough(List<Observation> trials) {
-        return trials.stream().mapToDouble(Observation::order).distinct().count() == trials.size()
-                && trials.stream().noneMatch(trial -> Double.isNaN(trial.order()));
-    }
-
-    private static double meanOrder(List<Observation> session) {
-        return session.stream().mapToDouble(Observation::order).average().orElse(0);
-    }
-
     /** Whether it is known in which order the sessions were run. */
     boolean sessionOrderKnown() {
-        return allNumbered(sessions.keySet()) || orderRunsThrough(trials) || hasOrder();
+        return sessionOrder.isKnown();
     }
 
     /** Why these trials cannot carry a verdict however they come out, in a sentence; empty when they can. */
@@ -149,7 +113,7 @@ final class Arrangement {
 
     private Optional<String> betweenObstacle() {
         List<String> labels = new ArrayList<>();
-        for (Map.Entry<String, List<Observation>> session : sessions.entrySet()) {
+        for (Map.Entry<String, List<Observation>> session : sessions().entrySet()) {
             if (levels(session.getValue()).size() > 1) {
                 return Optional.of("session " + session.getKey() + " holds trials of both levels, but " + question.factor() + " is said to be set once a session");
             }
@@ -173,7 +137,7 @@ final class Arrangement {
     }
 
     private Optional<String> withinObstacle() {
-        List<Map.Entry<String, List<Observation>>> both = sessions.entrySet().stream().filter(session -> levels(session.getValue()).size() > 1).toList();
+        List<Map.Entry<String, List<Observation>>> both = sessions().entrySet().stream().filter(session -> levels(session.getValue()).size() > 1).toList();
         if (both.isEmpty()) {
             return Optional.of("no session holds trials of both levels, so the change cannot be told from the session");
         }

@@ -54,6 +54,11 @@ final class OrderChecks {
                     + " holds it (--order), and next time draw the order by lot and note it."));
             return;
         }
+        if (stratum == Stratum.BETWEEN_SESSIONS && !arrangement.sessionOrderKnown()) {
+            found.add(new Check("order", true, "In which order the sessions were run cannot be told from their names, so neither a drift over them nor its share in the"
+                    + " change can be looked for. Number them as they were run, or name them by their dates."));
+            return;
+        }
         String leaning = stratum == Stratum.PAIRS ? pairsLean() : levelsLean();
         found.add(leaning.isEmpty() ? new Check("order", false, "The run order is known and " + question.factor() + " does not follow it.")
                 : new Check("order", true, leaning));

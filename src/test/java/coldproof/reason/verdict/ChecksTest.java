@@ -199,4 +199,32 @@ class ChecksTest {
         assertEquals(List.of(3, 4), verdict.trials());
         assertEquals(2, verdict.checks().stream().filter(check -> check.name().equals("pairs") && check.warns()).count(), verdict.checks().toString());
     }
+
+    /** Six sessions of three trials, the levels one after the other: not to be told from a trend, whatever the rows' order. */
+    private Verdict oneAfterTheOther(List<String> labels, boolean shuffled) {
+        List<Observation> trials = new ArrayList<>();
+        for (int session = 0; session < labels.size(); session++) {
+            for (int place = 1; place <= 3; place++) {
+                trials.add(new Observation(session < 3 ? "auto" : "maximum", labels.get(session), place, "", List.of(), 100 * Math.exp(noise() + (session < 3 ? 0 : 0.06))));
+            }
+        }
+        if (shuffled) {
+            java.util.Collections.shuffle(trials, new java.util.Random(3));
+        }
+        return Verdicts.judge(Simulated.question(Change.PER_SESSION), trials, RunOrders.unknown(), new SplittableRandom(1));
+    }
+
+    @Test
+    void theOrderOfSessionsDoesNotHangOnThatOfTheRows() {
+        for (List<String> labels : List.of(List.of("2026-01-08", "2026-01-09", "2026-01-10", "2026-01-11", "2026-01-12", "2026-02-01"),
+                List.of("8.1.2026", "9.1.2026", "30.1.2026", "1.2.2026", "2.2.2026", "10.12.2026"), List.of("day 8", "day 9", "day 10", "day 11", "day 12", "day 100"))) {
+            for (boolean shuffled : new boolean[] {false, true}) {
+                assertTrue(oneAfterTheOther(labels, shuffled).reason().contains("a trend over the days"), labels + " " + shuffled);
+            }
+        }
+        List<String> names = List.of("monday", "tuesday", "wednesday", "thursday", "friday", "saturday");
+        assertTrue(oneAfterTheOther(names, false).reason().contains("a trend over the days"), "written as run");
+        Check order = check(oneAfterTheOther(names, true), "order");
+        assertTrue(order.warns() && order.text().contains("cannot be told from their names"), order.text());
+    }
 }
