@@ -79,9 +79,9 @@ final class TrialsTable {
                 .filter(row -> row.text(factor).equals(question.baseline()) || against.contains(row.text(factor))).toList()));
     }
 
-    /** Every level but the baseline. */
+    /** Every level but the baseline, by name: the order of the rows is no order of levels. */
     private List<String> others(List<Table.Row> rows) {
-        List<String> others = rows.stream().map(row -> row.text(factor)).distinct().filter(level -> !level.equals(question.baseline())).toList();
+        List<String> others = rows.stream().map(row -> row.text(factor)).distinct().filter(level -> !level.equals(question.baseline())).sorted().toList();
         if (others.isEmpty() || others.size() > MOST_CHANGES) {
             throw new Refused(Problem.of("column " + question.factor() + " has " + others.size() + " levels beside " + question.baseline(),
                     Place.named("--against"), "from 1 to " + MOST_CHANGES + " changed levels", "Name the changed levels with --against, or choose another --factor."));

@@ -5,6 +5,7 @@ import coldproof.stats.interval.BiasCorrectedBootstrap;
 import coldproof.stats.interval.ConfidenceInterval;
 import coldproof.stats.interval.Fieller;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
@@ -53,9 +54,15 @@ final class Agreement {
         double[] logBaseline = LogScores.of(first, question.better());
         double[] logAgainst = LogScores.of(second, question.better());
         if (Math.min(baseline.length, against.length) >= FEWEST_TO_RESAMPLE) {
-            note("the bootstrap (BCa)", pairs ? BiasCorrectedBootstrap.ofMean(differences(logBaseline, logAgainst), level, RESAMPLES, chance).interval()
-                    : BiasCorrectedBootstrap.ofDifference(logBaseline, logAgainst, level, RESAMPLES, chance).interval());
+            note("the bootstrap (BCa)", pairs ? BiasCorrectedBootstrap.ofMean(sorted(differences(logBaseline, logAgainst)), level, RESAMPLES, chance).interval()
+                    : BiasCorrectedBootstrap.ofDifference(sorted(logBaseline), sorted(logAgainst), level, RESAMPLES, chance).interval());
         }
+    }
+
+    /** So that what is drawn does not hang on the order of the rows. */
+    private static double[] sorted(double[] values) {
+        Arrays.sort(values);
+        return values;
     }
 
     private static double[] differences(double[] baseline, double[] against) {

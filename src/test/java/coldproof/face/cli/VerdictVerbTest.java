@@ -8,7 +8,11 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -131,5 +135,27 @@ class VerdictVerbTest {
 
     private static JsonNode deviations(String study) {
         return new JsonMapper().readTree(Call.of("verdict", "--json", "--study", study).out()).get("deviations");
+    }
+
+    /** Invented: three levels, the last far better; the rows as run, and upside down. */
+    @Test
+    void theOrderOfTheRowsChangesNothing() throws IOException {
+        List<String> rows = new ArrayList<>();
+        for (int i = 0; i < 18; i++) {
+            String level = new String[] {"room", "chilled", "frozen"}[i % 3];
+            rows.add(i + "," + level + "," + (50 + i % 3 * (i % 3) + 0.1 * (i * 7 % 5)));
+        }
+        for (String[] against : new String[][] {{}, {"--against", "frozen"}}) {
+            List<String> answers = new ArrayList<>();
+            for (int turn = 0; turn < 2; turn++) {
+                Path file = Files.writeString(folder.resolve("rows.csv"), "place,ambient,rate\n" + String.join("\n", rows) + "\n");
+                String[] fixed = {"verdict", "--json", "--trials", file.toString(), "--metric", "rate", "--better", "higher", "--factor", "ambient", "--baseline", "room",
+                    "--order", "place"};
+                JsonNode json = new JsonMapper().readTree(Call.of(Stream.of(fixed, against).flatMap(Stream::of).toArray(String[]::new)).out());
+                answers.add(String.format(java.util.Locale.ROOT, "%s %.9f %s", json.get("verdict").asString(), json.get("effectPercent").asDouble(), json.get("checks")));
+                Collections.reverse(rows);
+            }
+            assertEquals(answers.get(0), answers.get(1));
+        }
     }
 }
