@@ -2,6 +2,7 @@ package coldproof.job;
 
 import coldproof.files.bench.BenchReader;
 import coldproof.files.bench.BenchWriter;
+import coldproof.quantity.Counted;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
@@ -69,7 +70,7 @@ public record BenchFile(Path file, BenchSketch sketch) {
                     "Log these channels, or write " + NAME + " by hand.");
         }
         try {
-            Files.write(file, BenchWriter.text(sketch, "SIMULATED bench, fitted to " + traces.size() + " trace" + (traces.size() == 1 ? "" : "s")
+            Files.write(file, BenchWriter.text(sketch, "SIMULATED bench, fitted to " + Counted.of(traces.size(), "trace")
                     + "; limits that were not met are guesses").getBytes(StandardCharsets.UTF_8));
         } catch (IOException failed) {
             throw refused(file, "the bench cannot be written: " + failed.getMessage(), "a folder that can be written to", "Nothing was rehearsed.");

@@ -5,6 +5,7 @@ import coldproof.files.folder.StudyFolder;
 import coldproof.files.folder.StudyMending;
 import coldproof.files.journal.JournalReader;
 import coldproof.files.journal.JournalRepair;
+import coldproof.quantity.Counted;
 import coldproof.report.export.CsvText;
 import coldproof.report.export.StudyExport;
 import coldproof.report.export.TidyTable;
@@ -68,8 +69,8 @@ public final class JournalJob {
      */
     public static JournalChange repair(Path study, Machine machine) {
         Optional<JournalRepair.Repaired> done = StudyMending.repair(study, machine.journalClock());
-        List<String> said = done.map(repaired -> List.of(counted(repaired.entriesKept(), "was", "were") + " kept, "
-                + counted(repaired.entriesLost(), "was", "were") + " unreadable and left " + (repaired.entriesLost() == 1 ? "its number to one" : "their numbers to some")
+        List<String> said = done.map(repaired -> List.of(Counted.of(repaired.entriesKept(), "entry was", "entries were") + " kept, "
+                + Counted.of(repaired.entriesLost(), "entry was", "entries were") + " unreadable and left " + (repaired.entriesLost() == 1 ? "its number to one" : "their numbers to some")
                 + " that says so")).orElse(List.of("the journal is sound; nothing was changed"));
         return new JournalChange(done.map(JournalRepair.Repaired::keptAs), said, check(study));
     }
@@ -83,16 +84,12 @@ public final class JournalJob {
     public static JournalChange merge(Path study, Path other, MergeChoice choice, Machine machine) {
         StudyMending.Merged merged = StudyMending.merge(study, other, choice, machine.journalClock());
         List<String> said = new ArrayList<>();
-        said.add(counted(merged.entries().common(), "is", "are") + " in both, " + merged.entries().fromFirst() + " only here, "
+        said.add(Counted.of(merged.entries().common(), "entry is", "entries are") + " in both, " + merged.entries().fromFirst() + " only here, "
                 + merged.entries().fromSecond() + " only in the other" + (merged.keptAs().isEmpty() ? "; nothing was changed" : ""));
         merged.entries().conflicts().forEach(conflict -> said.add("settled in favour of the " + choice.word() + " copy: " + conflict.what()));
         said.addAll(merged.entries().remarks());
         merged.traces().forEach(trace -> said.add("copied " + trace));
         merged.missingTraces().forEach(trace -> said.add("not found in either copy: " + trace));
         return new JournalChange(merged.keptAs(), said, check(study));
-    }
-
-    private static String counted(long entries, String one, String many) {
-        return entries + (entries == 1 ? " entry " + one : " entries " + many);
     }
 }

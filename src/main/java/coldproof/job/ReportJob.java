@@ -130,7 +130,7 @@ public final class ReportJob {
     public static List<TidyTable> data(Path folder, IntConsumer tracesRead) {
         StudyView study = StudyView.read(folder);
         List<TidyTable> further = new ArrayList<>(List.of(VerdictColumns.table(VerdictJob.ofStudy(study).stream().map(VerdictJob.Answer::compared).toList())));
-        List<LimiterTrial> traces = TraceReading.of(LimiterJob.entries(study), RememberedColumns.remembered(study.folder()), tracesRead).trials().stream().flatMap(Optional::stream).toList();
+        List<LimiterTrial> traces = TraceReading.of(LimiterJob.entries(study), RememberedColumns.remembered(study.folder()), tracesRead).readable();
         if (!traces.isEmpty()) {
             further.add(TraceColumns.table(traces));
         }
@@ -156,7 +156,7 @@ public final class ReportJob {
     private static StudyContent.Traces traces(StudyView study, IntConsumer tracesRead) {
         List<LimiterTable.Entry> entries = LimiterJob.entries(study);
         TraceReading reading = TraceReading.of(entries, RememberedColumns.remembered(study.folder()), tracesRead);
-        List<LimiterTrial> trials = reading.trials().stream().flatMap(Optional::stream).toList();
+        List<LimiterTrial> trials = reading.readable();
         List<String> unread = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
             if (reading.trials().get(i).isEmpty()) {

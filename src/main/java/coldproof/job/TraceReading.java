@@ -24,6 +24,11 @@ record TraceReading(List<Optional<LimiterTrial>> trials, List<Problem> problems)
         problems = List.copyOf(problems);
     }
 
+    /** Those that could be read. */
+    List<LimiterTrial> readable() {
+        return trials.stream().flatMap(Optional::stream).toList();
+    }
+
     private record One(Optional<LimiterTrial> trial, List<Problem> problems) {}
 
     /**

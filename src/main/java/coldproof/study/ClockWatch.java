@@ -1,5 +1,6 @@
 package coldproof.study;
 
+import coldproof.quantity.Counted;
 import java.util.List;
 import java.util.Locale;
 
@@ -25,7 +26,7 @@ final class ClockWatch {
         long missing = after.sequence() - before.sequence() - 1;
         if (missing != 0) {
             odd(Oddity.Kind.ENTRIES_MISSING, after, missing > 0
-                    ? missing + (missing == 1 ? " entry is" : " entries are") + " missing before entry " + after.sequence()
+                    ? Counted.of(missing, "entry is", "entries are") + " missing before entry " + after.sequence()
                     : "entry " + after.sequence() + " comes after entry " + before.sequence());
         }
         double wall = Elapsed.wallSeconds(before, after);

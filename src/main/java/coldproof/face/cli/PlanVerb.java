@@ -17,6 +17,7 @@ import coldproof.plan.Metric;
 import coldproof.plan.NoiseAssumption;
 import coldproof.quantity.Celsius;
 import coldproof.quantity.ConstantWord;
+import coldproof.quantity.Counted;
 import coldproof.quantity.Dimension;
 import coldproof.quantity.QuantityText;
 import coldproof.quantity.QuantityText.Bare;
@@ -161,9 +162,9 @@ final class PlanVerb implements Verb {
     private static int check(Invocation call) {
         StudyView study = StudyView.read(call.study());
         SizingAnswer runs = RunsJob.ofStudy(study);
-        call.answer(() -> PlanJson.plan(study.plan(), study.frozen(), study.planDigest()).put("runs", SizingJson.of(runs)), () -> "The plan is consistent: " + study.sheet().positions().size() + " trials in " + study.sheet().sessions() + " session"
-                + (study.sheet().sessions() == 1 ? "" : "s") + ".\n" + SizingText.of(runs, call.streams().columns())
-                + (study.frozen() ? "" : call.next("coldproof plan freeze")));
+        call.answer(() -> PlanJson.plan(study.plan(), study.frozen(), study.planDigest()).put("runs", SizingJson.of(runs)),
+                () -> "The plan is consistent: " + Counted.of(study.sheet().positions().size(), "trial") + " in " + Counted.of(study.sheet().sessions(), "session") + ".\n"
+                        + SizingText.of(runs, call.streams().columns()) + (study.frozen() ? "" : call.next("coldproof plan freeze")));
         return ExitStatus.DONE;
     }
 

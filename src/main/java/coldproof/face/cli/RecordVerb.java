@@ -6,6 +6,7 @@ import coldproof.job.RecordJob;
 import coldproof.job.RecordedTelemetry;
 import coldproof.job.SafetyGate;
 import coldproof.plan.Position;
+import coldproof.quantity.Counted;
 import coldproof.quantity.Dimension;
 import coldproof.quantity.QuantityText;
 import coldproof.report.json.JsonObject;
@@ -113,7 +114,7 @@ final class RecordVerb implements Verb {
     /** What telemetry took from the workload: of several trials the worst. */
     private static Optional<String> cost(List<RecordedTelemetry> logs) {
         return logs.stream().max(Comparator.comparingDouble(RecordedTelemetry::costPercent)).map(worst -> "telemetry: " + worst.file() + ", " + worst.rows()
-                + " rows of " + worst.sensors() + (worst.sensors() == 1 ? " sensor" : " sensors") + ", took at most " + Figures.fixed(worst.costPercent(), 2)
+                + " rows of " + Counted.of(worst.sensors(), "sensor") + ", took at most " + Figures.fixed(worst.costPercent(), 2)
                 + " % of one processor" + (logs.size() > 1 ? ", the most of " + logs.size() + " logs" : ""));
     }
 }

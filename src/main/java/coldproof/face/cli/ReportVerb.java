@@ -6,6 +6,7 @@ import coldproof.job.LookRecord;
 import coldproof.job.Machine;
 import coldproof.job.ReportJob;
 import coldproof.job.ReportJob.Format;
+import coldproof.quantity.Counted;
 import coldproof.report.export.TidyTable;
 import coldproof.report.json.ExportJson;
 import coldproof.report.json.JsonObject;
@@ -60,7 +61,8 @@ final class ReportVerb implements Verb {
         call.remark(IndexJob.looks(folder, Machine.atHand()));
         IndexJob.Made made = IndexJob.write(folder, format, call.path("--out"));
         int count = made.studies().size();
-        call.answer(() -> new JsonObject().put("index", made.file().toString()).put("studies", count), () -> "Wrote " + made.file() + " with " + count + (count == 1 ? " study\n" : " studies\n"));
+        call.answer(() -> new JsonObject().put("index", made.file().toString()).put("studies", count),
+                () -> "Wrote " + made.file() + " with " + Counted.of(count, "study", "studies") + "\n");
         return ExitStatus.DONE;
     }
 

@@ -102,7 +102,8 @@ public final class PlanDialogue {
         TextTable table = new TextTable(">size", ">runs", ">power", ">time", ">outdoors");
         for (PlanGuide.Choice choice : guide.choices()) {
             SizingAnswer answer = choice.answer();
-            table.row(choice.perLevel() + (guide.comparesSessions() ? " x " + choice.trials() : ""), Integer.toString(choice.runs()), answer.size().map(size -> Figures.share(size.power())).orElse("-"),
+            table.row(choice.perLevel() + (guide.comparesSessions() ? " x " + choice.trials() : ""), Integer.toString(choice.runs()),
+                    answer.size().map(size -> Figures.share(size.power())).orElse("-"),
                     answer.minutes().total().isPresent() ? Figures.minutes(answer.minutes().total().getAsDouble()) : "-",
                     answer.minutes().outdoors().isPresent() ? Figures.minutes(answer.minutes().outdoors().getAsDouble()) : "-");
         }

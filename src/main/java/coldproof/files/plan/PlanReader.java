@@ -157,7 +157,8 @@ public final class PlanReader {
     private double share(YamlForm inner, String key, double whereNoneIsWritten, double most) {
         double percent = inner.quantity(key, Dimension.PERCENT).orElse(whereNoneIsWritten);
         if (!(percent >= SMALLEST_ERROR_PERCENT && percent <= most)) {
-            form.problem(Problem.of("`" + key + "` is " + percent + " %", inner.placeOf(key), String.format(Locale.ROOT, "from %.4f %% to ", SMALLEST_ERROR_PERCENT) + (int) most + " %", "Write such a rate."));
+            form.problem(Problem.of("`" + key + "` is " + percent + " %", inner.placeOf(key),
+                    String.format(Locale.ROOT, "from %.4f %% to %.0f %%", SMALLEST_ERROR_PERCENT, most), "Write such a rate."));
             return whereNoneIsWritten / 100;
         }
         return percent / 100;

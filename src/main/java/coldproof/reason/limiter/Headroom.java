@@ -36,7 +36,8 @@ public record Headroom(double airCelsius, Optional<Interval> interval, Limiter t
             return Optional.empty();
         }
         Moments air = Moments.of(meeting);
-        return Optional.of(new Headroom(air.mean(), air.count() < 2 ? Optional.empty() : Optional.of(interval(air)), heat ? Limiter.POWER : Limiter.HEAT, fanChanges(condition, conditions)));
+        Optional<Interval> interval = air.count() < 2 ? Optional.empty() : Optional.of(interval(air));
+        return Optional.of(new Headroom(air.mean(), interval, heat ? Limiter.POWER : Limiter.HEAT, fanChanges(condition, conditions)));
     }
 
     private static Interval interval(Moments air) {

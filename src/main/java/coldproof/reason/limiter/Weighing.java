@@ -26,7 +26,8 @@ final class Weighing {
         double total = 0;
         for (Hypothesis hypothesis : Hypothesis.values()) {
             double weight = hypothesis == Hypothesis.WORKLOAD ? workload(evidence) : product(evidence, hypothesis);
-            long out = predictions.stream().filter(prediction -> prediction.hypothesis() == hypothesis && !prediction.quantity().equals(Quantity.FAN.word()) && prediction.result() == Prediction.Result.RULED_OUT).count();
+            long out = predictions.stream().filter(prediction -> prediction.hypothesis() == hypothesis && !prediction.quantity().equals(Quantity.FAN.word())
+                    && prediction.result() == Prediction.Result.RULED_OUT).count();
             weight *= Math.pow(RULED_OUT, Math.min(MOST_COUNTED, out));
             weights.put(hypothesis, weight);
             total += weight;

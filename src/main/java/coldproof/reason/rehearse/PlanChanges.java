@@ -4,6 +4,7 @@ import coldproof.plan.Layout;
 import coldproof.plan.Order;
 import coldproof.plan.Plan;
 import coldproof.plan.Scheduler;
+import coldproof.quantity.Counted;
 import coldproof.reason.sizing.CheapestStudy;
 import coldproof.reason.sizing.PlanSize;
 import coldproof.reason.sizing.SearchTerms;
@@ -170,7 +171,7 @@ final class PlanChanges {
         if (trials < 1) {
             return null;
         }
-        return candidate(trials + (trials == 1 ? " trial" : " trials") + " each, not " + plan.layout().trialsPerCondition(),
+        return candidate(Counted.of(trials, "trial") + " each, not " + plan.layout().trialsPerCondition(),
                 new Layout(plan.layout().kind(), plan.layout().counts(), trials, plan.layout().order()), plan.looks());
     }
 

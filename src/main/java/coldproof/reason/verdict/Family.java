@@ -34,7 +34,8 @@ record Family(ManyToOne comparisons, String method) {
         int[] level = trials.stream().mapToInt(trial -> levels.indexOf(trial.level())).toArray();
         int[] session = Analyst.indices(trials.stream().map(Observation::session).toList());
         return switch (stratum) {
-            case TRIALS -> Effects.of(trials, level, levels.size()).adjusts() ? within(trials, logScores, level, session, levels.size()) : Optional.of(new Family(groups(logScores, level, levels.size()), "t tests on log scores with one variance"));
+            case TRIALS -> Effects.of(trials, level, levels.size()).adjusts() ? within(trials, logScores, level, session, levels.size())
+                    : Optional.of(new Family(groups(logScores, level, levels.size()), "t tests on log scores with one variance"));
             case BETWEEN_SESSIONS -> Analyst.alike(trials, session) ? Optional.of(between(logScores, level, session, levels.size())) : Optional.empty();
             case WITHIN_SESSIONS -> within(trials, logScores, level, session, levels.size());
             case PAIRS -> Optional.empty();

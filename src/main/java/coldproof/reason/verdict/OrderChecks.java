@@ -164,7 +164,8 @@ final class OrderChecks {
         }
         Estimate estimate = analyst.analyse(stratum).estimate();
         ConfidenceInterval interval = estimate.interval(1 - question.falseAlarm());
-        return ": beside a straight drift it would be " + Phrases.signed(estimate.logDifference()) + " (" + Phrases.signed(interval.low()) + " to " + Phrases.signed(interval.high()) + ")";
+        return ": beside a straight drift it would be " + Phrases.signed(estimate.logDifference()) + " ("
+                + Phrases.signed(interval.low()) + " to " + Phrases.signed(interval.high()) + ")";
     }
 
     private static String capital(String text) {

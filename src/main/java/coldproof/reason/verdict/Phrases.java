@@ -27,10 +27,6 @@ final class Phrases {
         return String.format(Locale.ROOT, "%.2f", value);
     }
 
-    static String count(int count, String one) {
-        return count + " " + (count == 1 ? one : one + "s");
-    }
-
     /** "a", "a and b", "a, b and c". */
     static String list(List<String> parts) {
         int last = parts.size() - 1;

@@ -1,5 +1,6 @@
 package coldproof.reason.verdict;
 
+import coldproof.quantity.Counted;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,7 +38,7 @@ final class RowChecks {
         int used = arrangement.inWholePairs().size();
         int alone = arrangement.trials().size() - used;
         if (alone > 0) {
-            found.add(new Check("pairs", true, alone + (alone == 1 ? " trial has" : " trials have") + " no trial of the other level in the pair and cannot count: run what is"
+            found.add(new Check("pairs", true, Counted.of(alone, "trial has", "trials have") + " no trial of the other level in the pair and cannot count: run what is"
                     + " missing, or judge without pairs."));
         }
         if (used > 2 * whole) {

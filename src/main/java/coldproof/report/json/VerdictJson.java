@@ -76,7 +76,8 @@ public final class VerdictJson {
     private static JsonObject randomisation(Randomisation test) {
         JsonObject json = new JsonObject().put("p", test.p());
         boolean whole = test.assignments() < MOST_WHOLE;
-        return (whole ? json.put("assignments", Math.round(test.assignments())) : json.put("assignments", test.assignments())).put("smallestP", test.smallestP()).put("exact", test.exact());
+        return (whole ? json.put("assignments", Math.round(test.assignments())) : json.put("assignments", test.assignments()))
+                .put("smallestP", test.smallestP()).put("exact", test.exact());
     }
 
     private static JsonObject carried(CarriedNoise noise) {

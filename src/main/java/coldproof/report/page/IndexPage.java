@@ -1,5 +1,6 @@
 package coldproof.report.page;
 
+import coldproof.quantity.Counted;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.verdict.Compared;
@@ -39,7 +40,7 @@ public final class IndexPage {
         sections.add(new Section("studies", "What was found", entries));
         plot().ifPresent(plot -> sections.add(new Section("together", "Side by side", List.of(new Block.Drawing(plot), new Block.Prose(
                 "Studies differ in device, workload, day and in what matters to them: this picture compares what was found, it does not pool it.")))));
-        return new Page("Studies", studies.size() + (studies.size() == 1 ? " study" : " studies") + " in this folder", sections);
+        return new Page("Studies", Counted.of(studies.size(), "study", "studies") + " in this folder", sections);
     }
 
     private static Block entry(int number, StudyLine study) {

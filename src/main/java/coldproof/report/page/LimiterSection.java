@@ -66,8 +66,8 @@ final class LimiterSection {
         List<Prediction> predictions = content.traces().limiter().map(LimiterAnswer::predictions).orElse(List.of());
         Map<List<String>, Map<Hypothesis, String>> rows = new LinkedHashMap<>();
         for (Prediction prediction : predictions) {
-            rows.computeIfAbsent(List.of(prediction.levels().isEmpty() ? "any condition" : LimiterText.name(prediction.levels()), prediction.change(), prediction.quantity(), prediction.observed()),
-                    row -> new EnumMap<>(Hypothesis.class)).put(prediction.hypothesis(), prediction.predicted() + ": " + prediction.result().word());
+            String from = prediction.levels().isEmpty() ? "any condition" : LimiterText.name(prediction.levels());
+            rows.computeIfAbsent(List.of(from, prediction.change(), prediction.quantity(), prediction.observed()), row -> new EnumMap<>(Hypothesis.class)).put(prediction.hypothesis(), prediction.predicted() + ": " + prediction.result().word());
         }
         if (rows.isEmpty()) {
             return Optional.empty();

@@ -1,16 +1,16 @@
 package coldproof.report.page;
 
 import coldproof.report.text.Figures;
-import coldproof.study.CautionShown;
 import coldproof.study.CautionAcknowledged;
+import coldproof.study.CautionShown;
 import coldproof.study.Numbered;
 import coldproof.study.Observed;
 import coldproof.study.StartConditionsChecked;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What was shown, confirmed and read for safety, and before trials began. */
@@ -21,7 +21,8 @@ final class SafetySection {
         List<Block> blocks = new ArrayList<>();
         SortedMap<Long, List<String>> rows = new TreeMap<>(); // by entry
         for (Numbered<CautionShown> shown : content.state().cautionsShown()) {
-            rows.put(shown.sequence(), List.of(Long.toString(shown.sequence()), "shown", shown.event().level(), shown.event().rule(), shown.event().phase(), readings(shown.event().conditions())));
+            rows.put(shown.sequence(), List.of(Long.toString(shown.sequence()), "shown", shown.event().level(), shown.event().rule(), shown.event().phase(),
+                    readings(shown.event().conditions())));
         }
         for (Numbered<CautionAcknowledged> read : content.state().cautionsAcknowledged()) {
             String by = content.names() && !read.event().by().isBlank() ? " by " + read.event().by() : "";

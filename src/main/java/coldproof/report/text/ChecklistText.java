@@ -17,13 +17,17 @@ import coldproof.study.Observed;
 import coldproof.study.TrialRecorded;
 import coldproof.study.TrialSkipped;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The words of the checklist at the bench, the same on every face. */
 public final class ChecklistText {
+    private static final Set<Ask> TYPED_OUT = EnumSet.of(Ask.SKIP_REASON, Ask.ABORT_REASON, Ask.NOTE, Ask.CONFIRM_SCORE, Ask.SAFETY); // no key stands for these answers
+
     private ChecklistText() {}
 
     /** {@code Trial 5 of 14, session 2 of 7: chilled, fan maximum}. */
@@ -156,7 +160,7 @@ public final class ChecklistText {
 
     /** The keys that work at a question, in a line: {@code u undo  s skip}. */
     public static String keys(Question question) {
-        if (question.ask() == Ask.SKIP_REASON || question.ask() == Ask.ABORT_REASON || question.ask() == Ask.NOTE || question.ask() == Ask.CONFIRM_SCORE || question.ask() == Ask.SAFETY) {
+        if (TYPED_OUT.contains(question.ask())) {
             return "";
         }
         List<String> keys = new ArrayList<>();

@@ -1,5 +1,6 @@
 package coldproof.report.text;
 
+import coldproof.quantity.Counted;
 import coldproof.study.JournalChange;
 import coldproof.study.JournalCheck;
 import coldproof.study.JournalFlaw;
@@ -46,12 +47,12 @@ public final class JournalText {
     }
 
     private static String summary(JournalCheck check) {
-        String holds = counted(check.entries(), "entry", "entries") + ", " + counted(check.trials(), "trial that counts", "trials that count");
+        String holds = Counted.of(check.entries(), "entry", "entries") + ", " + Counted.of(check.trials(), "trial that counts", "trials that count");
         if (check.isSound()) {
             return "sound. " + holds + (check.lastSum().isEmpty() ? "" : ". The last is entry " + check.lastSequence() + ", checksum " + check.lastSum()) + ".";
         }
         return "not sound: something is wrong at " + lines(check.damagedLines()) + ". Still readable: " + holds + "."
-                + (check.entriesLost() == 0 ? " No entry is lost." : " Not readable: " + counted(check.entriesLost(), "entry", "entries") + ".");
+                + (check.entriesLost() == 0 ? " No entry is lost." : " Not readable: " + Counted.of(check.entriesLost(), "entry", "entries") + ".");
     }
 
     private static String lines(List<Integer> lines) {
@@ -60,10 +61,6 @@ public final class JournalText {
     }
 
     private static String lost(long entries) {
-        return entries == 0 ? "" : " (" + counted(entries, "entry", "entries") + " lost)";
-    }
-
-    private static String counted(long count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
+        return entries == 0 ? "" : " (" + Counted.of(entries, "entry", "entries") + " lost)";
     }
 }

@@ -1,5 +1,6 @@
 package coldproof.report.text;
 
+import coldproof.quantity.Counted;
 import coldproof.quantity.Interval;
 import coldproof.reason.limiter.Headroom;
 import coldproof.reason.limiter.Hypothesis;
@@ -70,8 +71,7 @@ public final class LimiterText {
 
     private void conditions() {
         for (LimiterAnswer.OfCondition condition : answer.conditions()) {
-            out.append(out.isEmpty() ? "" : "\n").append(Wrap.at(columns, name(condition.levels()) + "   (" + condition.trials()
-                    + (condition.trials() == 1 ? " trial)" : " trials)")));
+            out.append(out.isEmpty() ? "" : "\n").append(Wrap.at(columns, name(condition.levels()) + "   (" + Counted.of(condition.trials(), "trial") + ")"));
             Wrap.indented(sentence(condition), "  ", columns, out);
             Wrap.indented(measured(condition), "  ", columns, out);
             condition.headroom().ifPresent(headroom -> Wrap.indented(headroom(headroom), "  ", columns, out));

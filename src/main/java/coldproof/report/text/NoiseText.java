@@ -1,5 +1,6 @@
 package coldproof.report.text;
 
+import coldproof.quantity.Counted;
 import coldproof.quantity.Interval;
 import coldproof.reason.noise.NoiseReading;
 import java.util.Locale;
@@ -17,7 +18,7 @@ public final class NoiseText {
         if (noise.sessionNegative()) {
             out.append(Wrap.at(columns, "The sessions differ less than their trials would let expect; shown as 0 %."));
         }
-        out.append("From ").append(noise.trials()).append(" trials of ").append(noise.studies()).append(noise.studies() == 1 ? " study" : " studies").append(".\n\n");
+        out.append("From ").append(Counted.of(noise.trials(), "trial")).append(" of ").append(Counted.of(noise.studies(), "study", "studies")).append(".\n\n");
         out.append("In a plan:\n  noise: {run to run: ").append(number(noise.runCvPercent())).append(" %, session to session: ")
                 .append(number(noise.sessionCvPercent().orElse(0))).append(" %, run degrees of freedom: ").append(noise.runDf());
         if (noise.sessionDf() > 0) {

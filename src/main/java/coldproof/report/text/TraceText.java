@@ -1,5 +1,6 @@
 package coldproof.report.text;
 
+import coldproof.quantity.Counted;
 import coldproof.trace.Channel;
 import coldproof.trace.ChannelMap.MappedColumn;
 import coldproof.trace.Level;
@@ -40,7 +41,7 @@ public final class TraceText {
 
     private void head(String file) {
         out.append(Wrap.at(columns, Harmless.line(file) + ": " + summary.rows() + " rows, one every " + seconds(summary.samplingSeconds())
-                + (summary.gaps() == 0 ? ", no gaps" : ", " + summary.gaps() + (summary.gaps() == 1 ? " gap" : " gaps"))
+                + (summary.gaps() == 0 ? ", no gaps" : ", " + Counted.of(summary.gaps(), "gap"))
                 + "; " + seconds(summary.work().lengthSeconds()) + " of work"
                 + (summary.work().toldBy() == Channel.TIME ? "" : ", told by " + summary.work().toldBy().label())));
     }
