@@ -11,6 +11,7 @@ import coldproof.reason.sizing.SizingQuestion;
 import coldproof.report.json.CheapestJson;
 import coldproof.report.json.SizingJson;
 import coldproof.report.text.CheapestText;
+import coldproof.report.text.Figures;
 import coldproof.report.text.SizingText;
 import coldproof.stats.Tail;
 import java.util.List;
@@ -21,10 +22,13 @@ import picocli.CommandLine.Model.CommandSpec;
 /** {@code runs}: how many, or what so many can see; from the study's plan or from options alone. */
 final class RunsVerb implements Verb {
     private static final int MOST = 1_000_000;
+    /** What belongs to a question asked by options alone. */
+    private static final List<String> OF_A_QUESTION = List.of("--session-noise", "--trials-per-session", "--power", "--false-alarm", "--tail", "--claim", "--matters",
+            "--ratio", "--per-level");
 
     @Override
     public void describe(CommandSpec spec) {
-        Options.value(spec, "--layout", "alternating|paired|sessions", "Arrangement; with it the answer comes from options alone, without it from the study's plan.");
+        Options.value(spec, "--layout", "alternating|paired|sessions", "Arrangement (default: alternating); with it, --noise or --effect the answer comes from options alone, else from the study's plan.");
         Options.value(spec, "--effect", "PERCENT", "The true change (default: what matters; 0 for claim same).");
         Options.value(spec, "--noise", "PERCENT", "Run-to-run noise, as a coefficient of variation.");
         Options.value(spec, "--session-noise", "PERCENT", "Session-to-session noise (default: 0 %).");
@@ -47,6 +51,9 @@ final class RunsVerb implements Verb {
             return ExitStatus.DONE;
         }
         boolean fromOptions = call.has("--layout") || call.has("--noise") || call.has("--effect");
+        if (!fromOptions) {
+            refuseBesideAPlan(call);
+        }
         SizingAnswer answer = fromOptions ? RunsJob.ofQuestion(question(call)) : RunsJob.ofStudy(StudyView.read(call.study()));
         if (call.json()) {
             call.answer(SizingJson.of(answer));
@@ -54,6 +61,16 @@ final class RunsVerb implements Verb {
             call.answer(SizingText.of(answer, call.streams().columns()));
         }
         return ExitStatus.DONE;
+    }
+
+    /** A study is sized as its plan says: what was asked for would pass unheard. */
+    private static void refuseBesideAPlan(Invocation call) {
+        for (String option : OF_A_QUESTION) {
+            if (call.has(option)) {
+                throw Invocation.refused(option, "it goes with --layout; a study is sized as its plan says", "--layout beside it",
+                        "Leave it out, or change the plan.");
+            }
+        }
     }
 
     private static SizingQuestion question(Invocation call) {
@@ -69,6 +86,10 @@ final class RunsVerb implements Verb {
         }
         double power = call.percentBetween("--power", 0, 100, 90) / 100;
         double falseAlarm = call.percentBetween("--false-alarm", 0, 50, 5) / 100;
+        if (power <= falseAlarm) {
+            throw Invocation.refused("--power", Figures.given(100 * power) + " is no more than the false alarm of " + Figures.given(100 * falseAlarm),
+                    "a chance well above it, such as 90 %", "Correct the value of --power.");
+        }
         Tail tail = call.word("--tail", List.of("two", "one"), "two").equals("one") ? Tail.ONE : Tail.TWO;
         double ratio = call.number("--ratio", 1);
         if (!(ratio >= 0.001 && ratio <= 1000)) {

@@ -75,10 +75,9 @@ final class HomeText {
     private static String trials(StudyView study) {
         int recorded = study.state().trials().size();
         int skipped = study.state().skipped().size();
-        int left = study.sheet().positions().size() - recorded - skipped;
         Optional<Session> open = study.state().openSession();
         String session = open.isEmpty() ? "" : "; session " + open.get().number() + " is open" + (study.state().paused() ? ", paused" : "");
-        return recorded + " recorded" + (skipped == 0 ? "" : ", " + skipped + " skipped") + ", " + left + " to come" + session;
+        return recorded + " recorded" + (skipped == 0 ? "" : ", " + skipped + " skipped") + ", " + study.toCome() + " to come" + session;
     }
 
     private void next(StudyOverview overview, Suggestion next) {
@@ -89,9 +88,6 @@ final class HomeText {
     }
 
     private void line(String label, String text) {
-        String head = "  " + label + " ".repeat(Math.max(1, LABEL - label.length()));
-        StringBuilder wrapped = new StringBuilder();
-        Wrap.indented(text, " ".repeat(head.length()), columns, wrapped);
-        out.append(head).append(wrapped.substring(head.length()));
+        Wrap.labelled(label, LABEL, text, columns, out);
     }
 }

@@ -7,7 +7,6 @@ import coldproof.job.TableColumns;
 import coldproof.plan.Factor;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;

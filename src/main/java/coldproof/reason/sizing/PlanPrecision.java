@@ -4,7 +4,6 @@ import coldproof.plan.Claim;
 import coldproof.plan.Layout.Kind;
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
-import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.looks.PlannedEffects;

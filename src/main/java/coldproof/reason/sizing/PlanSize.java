@@ -7,7 +7,6 @@ import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
 import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
-import coldproof.quantity.LogRatio;
 import coldproof.reason.looks.LookCost;
 import coldproof.reason.looks.LookSchedule;
 import coldproof.reason.orders.DrawnOrders;

@@ -2,7 +2,6 @@ package coldproof.reason.verdict;
 
 import coldproof.plan.Change;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;

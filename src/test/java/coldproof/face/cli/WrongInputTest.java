@@ -41,6 +41,19 @@ class WrongInputTest {
         refused(verdict("fan,rate\nauto,50.1\nmaximum,abc\n", "--metric", "rate"), "trials.csv:3:9", "abc", "Expected a number");
     }
 
+    /** 0.9 is read as 0.9 %: a chance below that of a false alarm is met by the smallest plan there is. */
+    @Test
+    void aPowerBelowTheFalseAlarmIsNone() {
+        refused(Call.of("runs", "--layout", "sessions", "--noise", "1.5%", "--power", "0.9"), "0.9 % is no more than the false alarm of 5 %");
+    }
+
+    @Test
+    void optionsOfAQuestionDoNotPassUnheardBesideAPlan() {
+        assertEquals(ExitStatus.DONE, Call.of("plan", "new", "--from", "chilled-air", "--study", folder.toString()).status());
+        refused(Call.of("runs", "--study", folder.toString(), "--power", "80%"), "--power", "as its plan says");
+        assertEquals(ExitStatus.DONE, Call.of("runs", "--study", folder.toString()).status());
+    }
+
     @Test
     void aMissingColumnNamesTheNearest() throws IOException {
         refused(verdict("fan,rate\nauto,50.1\n", "--metric", "rat"), "no column \"rat\"", "Nearest: rate");
