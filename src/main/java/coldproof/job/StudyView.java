@@ -226,9 +226,16 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
                 deviations.add("trial " + number + " was run as " + trial.recorded().levels() + ", the run sheet says " + sheet.positions().get(number - 1).levels());
             }
         }
-        int open = sheet.positions().size() - state.trials().size() - state.skipped().size();
+        int all = sheet.positions().size();
+        int open = all - state.trials().size() - state.skipped().size();
         if (open > 0 && !state.trials().isEmpty()) {
-            deviations.add(open + " of " + sheet.positions().size() + " planned trials " + (open == 1 ? "is" : "are") + " not run yet");
+            int toCome = toCome();
+            if (toCome > 0) {
+                deviations.add(toCome + " of " + all + " planned trials " + (toCome == 1 ? "is" : "are") + " not run yet");
+            }
+            if (open > toCome) {
+                deviations.add(open - toCome + " of " + all + " planned trials were left of a session that was broken off");
+            }
         }
         return deviations;
     }

@@ -6,10 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldproof.files.folder.StudyFolder;
 import coldproof.study.PlanFrozen;
+import coldproof.study.SessionClosed;
+import coldproof.study.Source;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -82,5 +86,18 @@ class StudyViewTest {
         assertTrue(changed.changedSinceFrozen());
         assertFalse(changed.keepsFrozen());
         assertTrue(changed.deviations().get(0).endsWith("the changed plan is the one judged by"), changed.deviations().toString());
+    }
+
+    @Test
+    void trialsLeftOfABrokenOffSessionAreNotToCome() {
+        Machine machine = BenchFixture.machine(folder);
+        try (BenchStudy study = BenchStudy.open(folder, machine)) {
+            study.record(study.view().next().orElseThrow(), 50, List.of(), Optional.empty(), OffsetDateTime.now(machine.wall()), 60, Source.SIMULATED);
+            study.endSession(SessionClosed.Ending.ABORTED, "it began to rain");
+        }
+        StudyView study = StudyView.read(folder);
+        assertEquals(28, study.toCome()); // 8 sessions of 4 trials
+        assertTrue(study.deviations().contains("28 of 32 planned trials are not run yet"), study.deviations().toString());
+        assertTrue(study.deviations().contains("3 of 32 planned trials were left of a session that was broken off"), study.deviations().toString());
     }
 }

@@ -1,5 +1,6 @@
 package coldproof.reason.verdict;
 
+import coldproof.quantity.Counted;
 import coldproof.stats.DotProduct;
 import coldproof.stats.model.LeastSquares;
 import coldproof.stats.series.BrownForsythe;
@@ -71,7 +72,8 @@ final class Checks {
     }
 
     private static String degrees(double degreesOfFreedom) {
-        return (degreesOfFreedom == Math.rint(degreesOfFreedom) ? Long.toString((long) degreesOfFreedom) : Phrases.number(degreesOfFreedom)) + " degrees of freedom";
+        boolean whole = degreesOfFreedom == Math.rint(degreesOfFreedom);
+        return Counted.degreesOfFreedom(whole ? Long.toString((long) degreesOfFreedom) : Phrases.number(degreesOfFreedom));
     }
 
     private Check outliers() {

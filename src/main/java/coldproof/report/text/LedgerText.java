@@ -35,7 +35,7 @@ public final class LedgerText {
         lines("Same silicon, held back and free", LedgerWords.restraints(ledger), columns, out);
         out.append('\n');
         Wrap.indented(LedgerWords.signs(ledger), "", columns, out);
-        ledger.warnings().forEach(warning -> Wrap.indented("look: " + Harmless.line(warning), "", columns, out));
+        ledger.warnings().forEach(warning -> Wrap.hanging("look: ", Harmless.line(warning), columns, out));
         lines("Sources", LedgerWords.sources(ledger), columns, out);
         return out.toString();
     }

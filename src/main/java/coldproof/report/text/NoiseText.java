@@ -30,7 +30,7 @@ public final class NoiseText {
 
     private static String part(double cvPercent, Interval percent, int degreesOfFreedom) {
         return Figures.percent(cvPercent) + " (90 % interval " + Figures.percent(percent.low()) + " to " + Figures.percent(percent.high()) + "), "
-                + degreesOfFreedom + " degrees of freedom";
+                + Counted.degreesOfFreedom(Integer.toString(degreesOfFreedom));
     }
 
     private static String number(double percent) {

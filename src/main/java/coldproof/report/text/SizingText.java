@@ -2,6 +2,7 @@ package coldproof.report.text;
 
 import coldproof.plan.Claim;
 import coldproof.plan.Layout;
+import coldproof.quantity.Counted;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.sizing.Size;
 import coldproof.reason.sizing.SizingAnswer;
@@ -38,8 +39,8 @@ public final class SizingText {
         String what = size.claim() == Claim.GAIN ? "a change of " + Figures.change(LogRatio.toPercent(size.logEffect()))
                 : "that nothing changes by " + Figures.given(answer.mattersPercent()) + " or more";
         out.append(Wrap.at(columns, "To show " + what + ": " + units(size) + ", " + size.trialsTotal() + " trials in all."));
-        out.append("  power             ").append(Figures.share(size.power())).append(" with ").append(Figures.fixed(size.degreesOfFreedom(), 0))
-                .append(" degrees of freedom");
+        out.append("  power             ").append(Figures.share(size.power())).append(" with ")
+                .append(Counted.degreesOfFreedom(Figures.fixed(size.degreesOfFreedom(), 0)));
         if (size.powerOneFewer().isPresent()) {
             out.append("; one fewer of each: ").append(Figures.share(size.powerOneFewer().getAsDouble()));
         }

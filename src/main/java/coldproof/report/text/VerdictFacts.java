@@ -1,6 +1,7 @@
 package coldproof.report.text;
 
 import coldproof.plan.Better;
+import coldproof.quantity.Counted;
 import coldproof.quantity.Interval;
 import coldproof.quantity.LogRatio;
 import coldproof.reason.verdict.Question;
@@ -63,7 +64,7 @@ public final class VerdictFacts {
                 facts.add(new Fact(level(interval) + " interval", range));
             });
             facts.add(new Fact("test", List.of(Span.words("t = "), Span.number("t", change.t(), Figures.fixed(change.t(), 2)), Span.words(", "),
-                    Span.number("df", change.degreesOfFreedom(), whole(change.degreesOfFreedom())), Span.words(" degrees of freedom, "),
+                    Span.number("df", change.degreesOfFreedom(), whole(change.degreesOfFreedom())), Span.words((change.degreesOfFreedom() == 1 ? " degree" : " degrees") + " of freedom, "),
                     Span.number("p", change.p(), Figures.pValue(change.p())))));
         });
     }
@@ -86,7 +87,7 @@ public final class VerdictFacts {
     private String degreesInWords() {
         if (verdict.stratum() == Stratum.BETWEEN_SESSIONS && verdict.sessions().size() == 2) {
             int sessions = verdict.sessions().get(0) + verdict.sessions().get(1);
-            return ": " + question.factor() + " was set " + sessions + " times" + (sessions > 2 ? ", which leaves " + (sessions - 2) + " degrees of freedom" : "");
+            return ": " + question.factor() + " was set " + sessions + " times" + (sessions > 2 ? ", which leaves " + Counted.degreesOfFreedom(Integer.toString(sessions - 2)) : "");
         }
         return "";
     }
