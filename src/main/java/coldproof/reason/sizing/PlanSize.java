@@ -2,7 +2,9 @@ package coldproof.reason.sizing;
 
 import coldproof.plan.Change;
 import coldproof.plan.Claim;
+import coldproof.plan.Factor;
 import coldproof.plan.Layout;
+import coldproof.plan.Level;
 import coldproof.plan.NoiseAssumption;
 import coldproof.plan.Plan;
 import coldproof.plan.Position;
@@ -18,12 +20,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import java.util.SplittableRandom;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** What a plan can see, how long it takes, and what its wanted power would take. */
 public final class PlanSize {
     private static final double POWER = 0.9;
+    private static final Pattern BARE_NUMBER = Pattern.compile("[-+\u2212]?\\d+([.,]\\d+)?");
 
     private PlanSize() {}
 
@@ -47,6 +51,7 @@ public final class PlanSize {
     private static SizingAnswer judgedOnce(Plan plan, RunSheet sheet) {
         StudyMinutes minutes = minutes(plan, sheet);
         List<Warning> warnings = new ArrayList<>();
+        unitWarning(plan).ifPresent(warnings::add);
         RandomisationScheme orders = DrawnOrders.of(plan);
         Sizing.randomisationWarning(orders, plan.errors().falseAlarm()).ifPresent(warnings::add);
         if (plan.budget().outdoorsAtMostSeconds().isPresent() && minutes.outdoors().isPresent()
@@ -67,6 +72,20 @@ public final class PlanSize {
         }
         size.warnings().stream().filter(warning -> warnings.stream().noneMatch(w -> w.code().equals(warning.code()))).forEach(warnings::add);
         return new SizingAnswer(Optional.of(size), needed, minutes, warnings, plan.mattersPercent(), plan.errors().power());
+    }
+
+    /** Where the air is written as a bare number, it is a word like any other, and no rule of safety sees how cold it is. */
+    private static Optional<Warning> unitWarning(Plan plan) {
+        for (Factor factor : plan.factors()) {
+            for (Level level : factor.levels()) {
+                if (factor.change() == Change.PER_SESSION && BARE_NUMBER.matcher(level.setting()).matches()) {
+                    return Optional.of(new Warning("setting-without-unit", "The setting " + level.setting() + " of " + factor.name() + " " + level.name()
+                            + " has no unit, so it counts as a word. If it is the air, write " + level.setting()
+                            + " °C: else its cold is left out of every caution."));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private static Size sizeOf(Plan plan, RunSheet sheet, RandomisationScheme orders) {
