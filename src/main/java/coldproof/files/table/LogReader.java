@@ -4,7 +4,6 @@ import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.trace.RowSink;
-import java.io.BufferedInputStream;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,9 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.function.LongConsumer;
-import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
 
 /**
@@ -103,14 +100,8 @@ public final class LogReader {
         if (Files.isDirectory(file)) {
             throw refuse(file, "is a folder", "a log of telemetry", "Name the file inside it.");
         }
-        try (InputStream raw = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
-            raw.mark(2);
-            byte[] magic = raw.readNBytes(2);
-            raw.reset();
-            boolean packed = Arrays.equals(magic, new byte[] {0x1f, (byte) 0x8b});
-            try (InputStream in = packed ? new BufferedInputStream(new GZIPInputStream(raw, 1 << 16), 1 << 16) : raw) {
-                return reading.from(in);
-            }
+        try (InputStream in = Unpacked.open(file)) {
+            return reading.from(in);
         } catch (NoSuchFileException missing) {
             throw refuse(file, "does not exist", "a log of telemetry", "Check the path; nothing was read.");
         } catch (ZipException | EOFException damaged) {

@@ -3,20 +3,23 @@ package coldproof.files.table;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
+import java.io.EOFException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.ZipException;
 
 /**
  * Reads a table of trials: comma, semicolon, tab or vertical bar; decimal point or comma; UTF-8, UTF-16 or Latin-1, with or without a byte
- * order mark; any line ends; quotes; remark lines ({@code #}); lines before the heading; a delimiter at the end of each line.
+ * order mark; any line ends; quotes; remark lines ({@code #}); lines before the heading; a delimiter at the end of each line; plain or packed with gzip.
  */
 public final class TableReader {
-    private static final long LARGEST = 64L << 20; // bytes; a table of trials is small, a log of telemetry is read as a stream
+    private static final int LARGEST = 64 << 20; // bytes; a table of trials is small, a log of telemetry is read as a stream
 
     private TableReader() {}
 
@@ -32,12 +35,17 @@ public final class TableReader {
             if (Files.isDirectory(file)) {
                 throw refuse(name, "is a folder", "a file of delimited text", "Name the file inside it.");
             }
-            long size = Files.size(file);
-            if (size > LARGEST) {
-                throw refuse(name, "holds " + (size >> 20) + " MB: too much for a table of trials", "at most " + (LARGEST >> 20) + " MB",
+            byte[] bytes;
+            try (InputStream in = Unpacked.open(file)) {
+                bytes = in.readNBytes(LARGEST + 1);
+            }
+            if (bytes.length > LARGEST) {
+                throw refuse(name, "holds more than " + (LARGEST >> 20) + " MB: too much for a table of trials", "at most " + (LARGEST >> 20) + " MB",
                         "Give the table that has one row a trial; telemetry belongs in the files it names.");
             }
-            return read(name, Files.readAllBytes(file));
+            return read(name, bytes);
+        } catch (ZipException | EOFException damaged) {
+            throw refuse(name, "is packed and damaged: " + damaged.getMessage(), "a whole gzip file or plain text", "Unpack it by hand and give the text.");
         } catch (NoSuchFileException missing) {
             throw refuse(name, "does not exist", "a file of delimited text", "Check the path; nothing was read.");
         } catch (IOException failure) {

@@ -11,6 +11,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.Charset;
@@ -18,8 +19,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -275,5 +278,19 @@ class TableReaderTest {
                 assertTrue(!refused.problems().isEmpty(), "seed " + seed);
             }
         }
+    }
+
+    /** The packed form of RFC 1952, whatever the file is called. */
+    @Test
+    void readsAPackedTableAndRefusesACutOne(@TempDir Path folder) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (GZIPOutputStream packed = new GZIPOutputStream(bytes)) {
+            packed.write("fan,rate\nauto,50.1\n".getBytes(StandardCharsets.UTF_8));
+        }
+        Path file = Files.write(folder.resolve("trials.csv"), bytes.toByteArray());
+        assertEquals(List.of("fan", "rate"), TableReader.read(file).columns());
+        Files.write(file, Arrays.copyOf(bytes.toByteArray(), bytes.size() - 12));
+        Refused refused = assertThrows(Refused.class, () -> TableReader.read(file));
+        assertTrue(refused.problems().get(0).what().startsWith("is packed and damaged"), refused.getMessage());
     }
 }
