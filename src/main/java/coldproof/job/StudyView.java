@@ -10,6 +10,7 @@ import coldproof.plan.Plan;
 import coldproof.plan.Position;
 import coldproof.plan.RunSheet;
 import coldproof.plan.Scheduler;
+import coldproof.quantity.Counted;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
@@ -102,8 +103,9 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         }
         String text = frozenText.get();
         boolean same = known.isPresent() && known.get().text().equals(text);
+        boolean changed = known.isPresent() ? !same : changed(folder, text);
         Understood frozen = same ? known.get() : Understood.of(folder.resolve("journal.jsonl") + " (the frozen plan)", text);
-        return new StudyView(folder, frozen.plan(), state.planDigest().orElseThrow(), true, frozen.sheet(), state, problems, !same && changed(folder, text));
+        return new StudyView(folder, frozen.plan(), state.planDigest().orElseThrow(), true, frozen.sheet(), state, problems, changed);
     }
 
     /** The same study with more entries; what follows from the plan alone is not found again. */
@@ -200,7 +202,7 @@ public record StudyView(Path folder, Plan plan, String planDigest, boolean froze
         }
         long lost = state.oddities().stream().filter(oddity -> oddity.kind() == Oddity.Kind.MENDED && oddity.text().endsWith(JournalMended.UNREAD)).count();
         if (lost > 0) {
-            damages.add(lost + (lost == 1 ? " entry" : " entries") + JournalMended.UNREAD);
+            damages.add(Counted.of(lost, "entry", "entries") + JournalMended.UNREAD);
         }
         return damages;
     }

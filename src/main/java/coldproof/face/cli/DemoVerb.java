@@ -33,9 +33,8 @@ final class DemoVerb implements Verb {
         List<VerdictJob.Answer> answers = VerdictJob.ofStudy(study);
         VerdictJob.Answer answer = answers.get(0);
         Path report = ReportJob.write(study, answers);
-        JsonObject json = new JsonObject().put("study", folder.toString()).put("report", report.toString()).put("simulated", true)
-                .put("verdict", VerdictJson.of(answer.verdict(), answer.deviations()));
-        call.answer(() -> json, () -> text(call, study, answer, report));
+        call.answer(() -> new JsonObject().put("study", folder.toString()).put("report", report.toString()).put("simulated", true)
+                .put("verdict", VerdictJson.of(answer.verdict(), answer.deviations())), () -> text(call, study, answer, report));
         return ExitStatus.DONE;
     }
 

@@ -124,10 +124,15 @@ final class Invocation {
      * for would pass unheard.
      */
     void onlyWithTable(String... options) {
+        refuseUnheard(List.of(options), "it goes with a table of trials; a study is read as its plan says", "--trials FILE beside it",
+                "Leave it out, or name a table: coldproof journal export writes this study's.");
+    }
+
+    /** Refuses the first of these options that is given: nothing would come of it. */
+    void refuseUnheard(List<String> options, String what, String expected, String remedy) {
         for (String option : options) {
             if (has(option)) {
-                throw refused(option, "it goes with a table of trials; a study is read as its plan says", "--trials FILE beside it",
-                        "Leave it out, or name a table: coldproof journal export writes this study's.");
+                throw refused(option, what, expected, remedy);
             }
         }
     }

@@ -93,11 +93,9 @@ final class PlanVerb implements Verb {
 
     private static int create(Invocation call) {
         String whole = call.has("--from") ? "--from" : "--follow";
-        for (String option : call.has(whole) ? DRAFT : List.<String>of()) {
-            if (call.has(option)) {
-                throw Invocation.refused(option, "it says what a plan from options holds, and " + whole + " takes a whole plan", "one of the two",
-                        "Leave it out, and change the file that is written.");
-            }
+        if (call.has(whole)) {
+            call.refuseUnheard(DRAFT, "it says what a plan from options holds, and " + whole + " takes a whole plan", "one of the two",
+                    "Leave it out, and change the file that is written.");
         }
         if (call.flag("--guided") || call.streams().interactive() && !call.has("--from") && !call.has("--factor") && !call.has("--follow") && !call.json()) {
             return guided(call);

@@ -52,7 +52,7 @@ final class RunsVerb implements Verb {
         }
         boolean fromOptions = call.has("--layout") || call.has("--noise") || call.has("--effect");
         if (!fromOptions) {
-            refuseBesideAPlan(call);
+            call.refuseUnheard(OF_A_QUESTION, "it goes with --layout; a study is sized as its plan says", "--layout beside it", "Leave it out, or change the plan.");
         }
         SizingAnswer answer = fromOptions ? RunsJob.ofQuestion(question(call)) : RunsJob.ofStudy(StudyView.read(call.study()));
         if (call.json()) {
@@ -61,16 +61,6 @@ final class RunsVerb implements Verb {
             call.answer(SizingText.of(answer, call.streams().columns()));
         }
         return ExitStatus.DONE;
-    }
-
-    /** A study is sized as its plan says: what was asked for would pass unheard. */
-    private static void refuseBesideAPlan(Invocation call) {
-        for (String option : OF_A_QUESTION) {
-            if (call.has(option)) {
-                throw Invocation.refused(option, "it goes with --layout; a study is sized as its plan says", "--layout beside it",
-                        "Leave it out, or change the plan.");
-            }
-        }
     }
 
     private static SizingQuestion question(Invocation call) {

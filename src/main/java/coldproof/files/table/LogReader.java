@@ -4,22 +4,19 @@ import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
 import coldproof.trace.RowSink;
-import java.io.EOFException;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.function.LongConsumer;
-import java.util.zip.ZipException;
 
 /**
  * Reads telemetry of any size from delimited text, plain or packed with gzip: first the head, from which a person or a guess says which
  * columns are wanted, then row after row into a {@link RowSink}, in constant memory.
  */
 public final class LogReader {
+    private static final String EXPECTED = "a log of telemetry";
     private static final int SAMPLE = 1 << 20; // bytes of text looked at before reading: the whole of a usual trial
 
     private static final long LONG = 4L << 20; // bytes in the file from which several threads repay the trouble of starting them
@@ -34,7 +31,7 @@ public final class LogReader {
      * @throws UncheckedIOException if reading fails for a reason outside the file
      */
     public static LogHead head(Path file) {
-        return withStream(file, in -> {
+        return Unpacked.read(file, EXPECTED, in -> {
             byte[] sample = in.readNBytes(SAMPLE);
             TextEncoding encoding = TextEncoding.of(sample, sample.length);
             String text = encoding.decode(sample);
@@ -66,7 +63,7 @@ public final class LogReader {
                 throw new IllegalArgumentException("column " + column + " is outside [0, " + head.columns().size() + ")");
             }
         }
-        withStream(file, in -> {
+        Unpacked.read(file, EXPECTED, in -> {
             in.mark(SAMPLE + 1);
             byte[] sample = in.readNBytes(SAMPLE);
             TextEncoding encoding = TextEncoding.of(sample, sample.length);
@@ -90,25 +87,6 @@ public final class LogReader {
 
     private static int hands(Path file) throws IOException {
         return Files.size(file) < LONG ? 1 : Math.min(MOST_HANDS, Runtime.getRuntime().availableProcessors());
-    }
-
-    private interface Reading<T> {
-        T from(InputStream in) throws IOException;
-    }
-
-    private static <T> T withStream(Path file, Reading<T> reading) {
-        if (Files.isDirectory(file)) {
-            throw refuse(file, "is a folder", "a log of telemetry", "Name the file inside it.");
-        }
-        try (InputStream in = Unpacked.open(file)) {
-            return reading.from(in);
-        } catch (NoSuchFileException missing) {
-            throw refuse(file, "does not exist", "a log of telemetry", "Check the path; nothing was read.");
-        } catch (ZipException | EOFException damaged) {
-            throw refuse(file, "is packed and damaged: " + damaged.getMessage(), "a whole gzip file or plain text", "Unpack it by hand and give the text.");
-        } catch (IOException failure) {
-            throw new UncheckedIOException("reading " + file, failure);
-        }
     }
 
     private static Refused refuse(Path file, String what, String expected, String remedy) {

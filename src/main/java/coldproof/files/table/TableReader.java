@@ -3,16 +3,10 @@ package coldproof.files.table;
 import coldproof.quantity.Place;
 import coldproof.quantity.Problem;
 import coldproof.quantity.Refused;
-import java.io.EOFException;
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.zip.ZipException;
 
 /**
  * Reads a table of trials: comma, semicolon, tab or vertical bar; decimal point or comma; UTF-8, UTF-16 or Latin-1, with or without a byte
@@ -31,26 +25,14 @@ public final class TableReader {
      */
     public static Table read(Path file) {
         String name = file.toString();
-        try {
-            if (Files.isDirectory(file)) {
-                throw refuse(name, "is a folder", "a file of delimited text", "Name the file inside it.");
-            }
-            byte[] bytes;
-            try (InputStream in = Unpacked.open(file)) {
-                bytes = in.readNBytes(LARGEST + 1);
-            }
+        return Unpacked.read(file, "a file of delimited text", in -> {
+            byte[] bytes = in.readNBytes(LARGEST + 1);
             if (bytes.length > LARGEST) {
                 throw refuse(name, "holds more than " + (LARGEST >> 20) + " MB: too much for a table of trials", "at most " + (LARGEST >> 20) + " MB",
                         "Give the table that has one row a trial; telemetry belongs in the files it names.");
             }
             return read(name, bytes);
-        } catch (ZipException | EOFException damaged) {
-            throw refuse(name, "is packed and damaged: " + damaged.getMessage(), "a whole gzip file or plain text", "Unpack it by hand and give the text.");
-        } catch (NoSuchFileException missing) {
-            throw refuse(name, "does not exist", "a file of delimited text", "Check the path; nothing was read.");
-        } catch (IOException failure) {
-            throw new UncheckedIOException("reading " + name, failure);
-        }
+        });
     }
 
     /**

@@ -8,7 +8,6 @@ import coldproof.study.Session;
 import coldproof.study.SessionClosed;
 import coldproof.study.StartConditionsChecked;
 import coldproof.study.StudyState;
-import coldproof.study.Trial;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -40,7 +39,7 @@ public final class Checklist {
      * was broken off for good are not run.
      */
     public static Optional<Position> nextTrial(RunSheet sheet, StudyState state) {
-        Set<Integer> settled = settled(state);
+        Set<Integer> settled = state.settled();
         Set<Integer> brokenOff = brokenOff(state);
         Optional<Session> open = state.openSession();
         Optional<Position> first = Optional.empty();
@@ -63,21 +62,13 @@ public final class Checklist {
 
     /** How many trials are still to run: neither recorded nor left out, nor left of a session that was broken off for good. */
     public static int toCome(RunSheet sheet, StudyState state) {
-        Set<Integer> settled = settled(state);
+        Set<Integer> settled = state.settled();
         Set<Integer> brokenOff = brokenOff(state);
         int toCome = 0;
         for (Position position : sheet.positions()) {
             toCome += settled.contains(position.number()) || brokenOff.contains(position.session()) ? 0 : 1;
         }
         return toCome;
-    }
-
-    private static Set<Integer> settled(StudyState state) {
-        Set<Integer> settled = new HashSet<>(state.skipped().keySet());
-        for (Trial trial : state.trials()) {
-            settled.add(trial.position());
-        }
-        return settled;
     }
 
     private static Set<Integer> brokenOff(StudyState state) {
